@@ -1,0 +1,12 @@
+# Writes OUT, a C++ file that gives name and text of each of FILES, in name order. Tables and kinds of record are built in.
+list(SORT FILES)
+set(body "// Made by db/embed.cmake; do not edit.\n#include \"${HEADER}\"\n\nnamespace ${NAMESPACE} {\n\n")
+string(APPEND body "const std::vector<std::pair<std::string, std::string>>& ${FUNCTION}()\n{\n")
+string(APPEND body "    static const std::vector<std::pair<std::string, std::string>> all{\n")
+foreach(file IN LISTS FILES)
+  file(READ "${file}" text)
+  get_filename_component(name "${file}" NAME_WE)
+  string(APPEND body "        {\"${name}\", R\"embed(${text})embed\"},\n")
+endforeach()
+string(APPEND body "    };\n    return all;\n}\n\n} // namespace ${NAMESPACE}\n")
+file(WRITE "${OUT}" "${body}")

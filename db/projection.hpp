@@ -1,0 +1,45 @@
+#pragma once
+
+// The derived tables: facts folded from the records that touch them.
+
+#include "fact.hpp"
+
+#include <SQLiteCpp/Database.h>
+
+#include <optional>
+#include <set>
+#include <string>
+#include <vector>
+
+namespace cotter::db {
+
+class RecordTable;
+
+class Projection {
+public:
+    Projection(SQLite::Database& database, const RecordTable& records);
+
+    // Notes which facts the record touches; `refold` then writes what they say now. Within the caller's transaction.
+    void touch(const records::Record& record, std::set<records::FactKey>& touched);
+    void refold(const std::set<records::FactKey>& touched);
+    void rebuild();
+
+    std::optional<records::Fact> fact(const records::FactKey& key) const;
+    std::vector<records::Fact> facts(const std::string& kind) const;
+    std::vector<records::Fact> facts_about(const std::string& kind, const std::string& about) const;
+    std::vector<std::string> heads(const records::FactKey& key) const;
+
+    // All rows of the three tables as text, in key order: the same before and after a rebuild.
+    std::string dump() const;
+
+private:
+    records::FindRecord finder() const;
+    void write(const records::Fact& fact);
+    void forget(const records::FactKey& key);
+    std::vector<records::Record> records_of(const records::FactKey& key) const;
+
+    SQLite::Database& database_;
+    const RecordTable& records_;
+};
+
+} // namespace cotter::db

@@ -1,0 +1,214 @@
+#include "store.hpp"
+
+#include "key_file.hpp"
+#include "kinds.hpp"
+#include "opening.hpp"
+#include "private_data.hpp"
+#include "store_error.hpp"
+
+#include <SQLiteCpp/Exception.h>
+#include <SQLiteCpp/Statement.h>
+#include <SQLiteCpp/Transaction.h>
+
+namespace cotter::db {
+
+namespace fs = std::filesystem;
+using records::Entry;
+using records::Record;
+
+namespace {
+
+fs::path unfinished(const fs::path& path)
+{
+    return path.string() + ".new";
+}
+
+// A making that was cut off left a store that nobody was told of; a key without any store is another matter.
+void clear_unfinished(const fs::path& path)
+{
+    if (fs::exists(unfinished(path))) {
+        for (const char* ending : {"", "-wal", "-shm"})
+            fs::remove(unfinished(path).string() + ending);
+        fs::remove(key_path(path));
+    }
+    if (fs::exists(key_path(path)))
+        throw StoreError{key_path(path).string() + " stands without its book; bring the book back, or move the key away"};
+}
+
+Entry device_entry(const NewBook& facts, const records::DeviceKey& key)
+{
+    Entry entry;
+    entry.kind = "device";
+    entry.about = entry.who = entry.by = key.device();
+    entry.how = "name only";
+    entry.at = facts.at;
+    entry.day = facts.day;
+    entry.body = {{"name", facts.device_name}, {"public_key", key.public_hex()}, {"sample", facts.sample}};
+    return entry;
+}
+
+void keep(SQLite::Database& database, const std::vector<records::PrivateRow>& rows)
+{
+    for (const auto& row : rows) {
+        SQLite::Statement insert{database, "INSERT INTO private(subject, field, salt, value) VALUES (?, ?, ?, ?) "
+                                           "ON CONFLICT (subject, field) DO UPDATE SET salt = excluded.salt, value = excluded.value"};
+        insert.bind(1, row.subject);
+        insert.bind(2, row.field);
+        insert.bind(3, row.salt);
+        insert.bind(4, row.value);
+        insert.exec();
+    }
+}
+
+const records::Kind& kind_of(const Entry& entry)
+{
+    const records::Kind* kind = records::find_kind(entry.kind);
+    if (!kind)
+        throw records::FormError{"kind: \"" + entry.kind + "\" is not a kind of record; `cotter help record` lists them"};
+    return *kind;
+}
+
+} // namespace
+
+Store::Store(std::unique_ptr<SQLite::Database> database, std::optional<records::DeviceKey> key)
+    : database_{std::move(database)}, key_{std::move(key)}, table_{*database_}, projection_{*database_, table_}
+{
+    SQLite::Statement first{*database_, "SELECT device, bytes, sig FROM record WHERE seq = 1 AND kind = 'device' ORDER BY device LIMIT 1"};
+    device_ = key_ ? key_->device() : "";
+    if (!first.executeStep())
+        return;
+    if (!key_)
+        device_ = first.getColumn(0).getString();
+    const Record record = records::parse_record(first.getColumn(1).getString(), first.getColumn(2).getString());
+    sample_ = record.entry.body.value("sample", false);
+}
+
+std::unique_ptr<Store> Store::open(const fs::path& path)
+{
+    auto database = open_file(path);
+    return std::unique_ptr<Store>{new Store{std::move(database), read_key(fs::canonical(path))}};
+}
+
+std::unique_ptr<Store> Store::make(const fs::path& given, const NewBook& facts)
+{
+    const fs::path folder = fs::absolute(given).parent_path();
+    std::error_code failed;
+    fs::create_directories(folder, failed);
+    if (failed)
+        throw StoreError{folder.string() + ": cannot be made; a folder that you may write is accepted"};
+    const fs::path path = folder / given.filename();
+    if (fs::exists(path))
+        throw StoreError{path.string() + " is there already; a new name is accepted"};
+    clear_unfinished(path);
+    const records::DeviceKey key = records::DeviceKey::make();
+    {
+        Store store{make_file(unfinished(path)), key};
+        store.append({device_entry(facts, key)});
+    }
+    write_key(path, key);
+    sync_path(unfinished(path));
+    fs::rename(unfinished(path), path);
+    sync_path(folder);
+    return open(path);
+}
+
+records::BookState Store::state() const
+{
+    records::BookState state;
+    state.sample = sample_;
+    state.checked = checked_;
+    state.damaged = damaged_;
+    state.device = device_;
+    state.head = table_.head_of(device_);
+    state.newest_record_at = rules::Instant{table_.newest_at()};
+    return state;
+}
+
+void Store::check(const std::vector<Entry>& entries) const
+{
+    for (std::size_t i = 0; i < entries.size(); ++i)
+        try {
+            records::check_body(kind_of(entries[i]), entries[i].body);
+            if (entries[i].about.empty())
+                throw records::FormError{"about: the id of what the record is about is needed"};
+        } catch (const records::FormError& e) {
+            throw records::FormError{entries.size() > 1 ? "line " + std::to_string(i + 1) + ": " + e.what() : e.what()};
+        }
+}
+
+// The heads of the fact that the entry replaces; none for a fact named after the record itself.
+void Store::know_heads(Entry& entry) const
+{
+    Record draft;
+    draft.entry = entry;
+    for (const auto& key : touched_by(draft, [this](const std::string& hash) { return table_.find(hash); }))
+        if (!key.key.empty())
+            for (std::string& head : projection_.heads(key))
+                entry.after.push_back(std::move(head));
+}
+
+Record Store::write(Entry entry, std::set<records::FactKey>& touched)
+{
+    const auto rows = records::set_apart(entry, kind_of(entry));
+    know_heads(entry);
+    const Record record = records::sign(entry, *key_, table_.head_of(device_));
+    table_.insert(record);
+    keep(*database_, rows);
+    projection_.touch(record, touched);
+    return record;
+}
+
+std::vector<Record> Store::append(std::vector<Entry> entries)
+try {
+    if (!key_)
+        throw StoreError{"this book has no device key beside it; it can be read, not written"};
+    check(entries);
+    std::vector<Record> written;
+    SQLite::Transaction transaction{*database_, SQLite::TransactionBehavior::IMMEDIATE};
+    for (Entry& entry : entries) {
+        std::set<records::FactKey> touched;
+        written.push_back(write(std::move(entry), touched));
+        projection_.refold(touched);
+    }
+    transaction.commit();
+    return written;
+} catch (const SQLite::Exception& e) {
+    throw StoreError{std::string{"the record is not written: "} + e.what()};
+}
+
+std::optional<records::Fact> Store::fact(const std::string& kind, const std::string& key) const
+{
+    return projection_.fact({kind, key});
+}
+
+std::vector<records::Fact> Store::facts(const std::string& kind) const
+{
+    return projection_.facts(kind);
+}
+
+std::vector<records::Fact> Store::facts_about(const std::string& kind, const std::string& about) const
+{
+    return projection_.facts_about(kind, about);
+}
+
+std::optional<std::string> Store::private_value(const std::string& subject, const std::string& field) const
+{
+    SQLite::Statement query{*database_, "SELECT value FROM private WHERE subject = ? AND field = ?"};
+    query.bind(1, subject);
+    query.bind(2, field);
+    return query.executeStep() ? std::optional{query.getColumn(0).getString()} : std::nullopt;
+}
+
+std::vector<Record> Store::newest(const std::string& kind, std::size_t count) const
+{
+    return table_.newest(kind, count);
+}
+
+void Store::rebuild()
+{
+    SQLite::Transaction transaction{*database_, SQLite::TransactionBehavior::IMMEDIATE};
+    projection_.rebuild();
+    transaction.commit();
+}
+
+} // namespace cotter::db

@@ -1,0 +1,82 @@
+#pragma once
+
+// The book on SQLite: one process, one connection, nothing acknowledged is lost.
+
+#include "book.hpp"
+#include "projection.hpp"
+#include "record_table.hpp"
+
+#include <SQLiteCpp/Database.h>
+
+#include <filesystem>
+#include <memory>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace cotter::db {
+
+struct NewBook {
+    std::string device_name;
+    bool sample = false;
+    rules::Instant at{0};
+    rules::Day day{};
+};
+
+// The first thing in a store that is not as it was written.
+struct Damage {
+    std::string device;
+    std::int64_t seq = 0;
+    std::string unit; // what the record is about
+    std::int64_t at = 0;
+    std::string what;
+};
+
+struct Verified {
+    std::int64_t records = 0; // that are good, up to the first damage
+    records::Head head;
+    std::vector<Damage> damaged;
+};
+
+class Store final : public records::Book {
+public:
+    // Opens the book at `path`; StoreError in one line if it cannot.
+    static std::unique_ptr<Store> open(const std::filesystem::path& path);
+
+    // Makes a book with its device key and first record.
+    static std::unique_ptr<Store> make(const std::filesystem::path& path, const NewBook& facts);
+
+    records::BookState state() const override;
+    std::vector<records::Record> append(std::vector<records::Entry> entries) override;
+    std::optional<records::Fact> fact(const std::string& kind, const std::string& key) const override;
+    std::vector<records::Fact> facts(const std::string& kind) const override;
+    std::vector<records::Fact> facts_about(const std::string& kind, const std::string& about) const override;
+    std::optional<std::string> private_value(const std::string& subject, const std::string& field) const override;
+    std::vector<records::Record> newest(const std::string& kind, std::size_t count) const override;
+
+    // Pages and the chain of hashes; signatures, bodies and derived tables are `verify`'s. No lift before it is done.
+    void check_on_opening();
+
+    // Every hash, link, number, signature, copy, body, private row and derived table.
+    Verified verify() const;
+
+    void rebuild();
+    std::string derived_tables() const { return projection_.dump(); }
+    SQLite::Database& database() { return *database_; }
+
+private:
+    Store(std::unique_ptr<SQLite::Database> database, std::optional<records::DeviceKey> key);
+    records::Record write(records::Entry entry, std::set<records::FactKey>& touched);
+    void check(const std::vector<records::Entry>& entries) const;
+    void know_heads(records::Entry& entry) const;
+
+    std::unique_ptr<SQLite::Database> database_;
+    std::optional<records::DeviceKey> key_;
+    RecordTable table_;
+    Projection projection_;
+    std::string device_;
+    bool sample_ = false;
+    bool checked_ = false, damaged_ = false;
+};
+
+} // namespace cotter::db

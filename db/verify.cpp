@@ -1,0 +1,159 @@
+// What `verify` and the opening check find.
+
+#include "kinds.hpp"
+#include "private_data.hpp"
+#include "store.hpp"
+
+#include <SQLiteCpp/Statement.h>
+#include <SQLiteCpp/Transaction.h>
+
+#include <map>
+#include <set>
+
+namespace cotter::db {
+
+namespace {
+
+using records::Json;
+using records::Record;
+
+struct Row {
+    std::string device;
+    std::int64_t seq;
+    std::string hash, kind, about;
+    std::int64_t at;
+    std::string bytes, sig;
+};
+
+Row read_row(SQLite::Statement& query)
+{
+    return {query.getColumn(0).getString(), query.getColumn(1).getInt64(), query.getColumn(2).getString(),
+            query.getColumn(3).getString(), query.getColumn(4).getString(), query.getColumn(5).getInt64(),
+            query.getColumn(6).getString(), query.getColumn(7).getString()};
+}
+
+// Walks the chain of each device and says what is wrong with a row; "" if nothing is.
+class ChainWalk {
+public:
+    explicit ChainWalk(bool with_signatures) : with_signatures_{with_signatures} {}
+
+    std::string look_at(const Row& row)
+    try {
+        const Record record = records::parse_record(row.bytes, row.sig);
+        records::Head& head = heads_[row.device];
+        if (record.hash != row.hash)
+            return "its bytes are not those that were hashed";
+        if (record.seq != row.seq || record.device != row.device || record.entry.kind != row.kind
+            || record.entry.about != row.about || record.entry.at.count() != row.at)
+            return "a column differs from its bytes";
+        if (row.seq != head.seq + 1)
+            return "a record before it is missing";
+        if (record.prev != head.hash)
+            return "it does not follow the record before it";
+        head = {row.seq, row.hash};
+        return with_signatures_ ? look_inside(record) : "";
+    } catch (const records::FormError& e) {
+        return e.what();
+    }
+
+    records::Head head_of(const std::string& device) const
+    {
+        const auto found = heads_.find(device);
+        return found == heads_.end() ? records::Head{} : found->second;
+    }
+
+private:
+    std::string look_inside(const Record& record)
+    {
+        if (record.seq == 1)
+            keys_[record.device] = record.entry.body.value("public_key", "");
+        const std::string& key = keys_[record.device];
+        if (key.empty() || records::sha256(records::from_hex(key)) != record.device)
+            return "its device's key is not the one it is named after";
+        if (!records::is_signed_by(key, record.bytes, record.sig))
+            return "its signature does not fit";
+        const records::Kind* kind = records::find_kind(record.entry.kind);
+        if (!kind)
+            return "its kind is not known";
+        records::check_body(*kind, record.entry.body);
+        return "";
+    }
+
+    bool with_signatures_;
+    std::map<std::string, records::Head> heads_;
+    std::map<std::string, std::string> keys_;
+};
+
+std::vector<Damage> walk(SQLite::Database& database, ChainWalk& chain, std::int64_t& good)
+{
+    SQLite::Statement query{database, "SELECT device, seq, hash, kind, about, at, bytes, sig FROM record ORDER BY device, seq"};
+    while (query.executeStep()) {
+        const Row row = read_row(query);
+        if (std::string what = chain.look_at(row); !what.empty())
+            return {{row.device, row.seq, row.about, row.at, std::move(what)}};
+        ++good;
+    }
+    return {};
+}
+
+// Every private value is one that a record holds the hash of.
+std::vector<Damage> look_at_private(SQLite::Database& database, const RecordTable& table)
+{
+    std::map<std::string, Record> by_hash;
+    table.for_each([&](const Record& record) {
+        for (const Json& value : record.entry.body)
+            if (value.is_string())
+                by_hash.emplace(records::private_subject(record.entry) + " " + value.get<std::string>(), record);
+    });
+    SQLite::Statement query{database, "SELECT subject, field, salt, value FROM private ORDER BY subject, field"};
+    while (query.executeStep()) {
+        const records::PrivateRow row{query.getColumn(0).getString(), query.getColumn(1).getString(),
+                                      query.getColumn(2).getString(), query.getColumn(3).getString()};
+        if (by_hash.count(row.subject + " " + row.hash()) == 0)
+            return {{"", 0, row.subject, 0, "private " + row.field + " is not the one that was recorded"}};
+    }
+    return {};
+}
+
+std::string quick_check(SQLite::Database& database)
+{
+    const std::string said = database.execAndGet("PRAGMA quick_check(1)").getString();
+    return said == "ok" ? "" : said;
+}
+
+} // namespace
+
+void Store::check_on_opening()
+try {
+    ChainWalk chain{false};
+    std::int64_t good = 0;
+    damaged_ = !quick_check(*database_).empty() || !walk(*database_, chain, good).empty();
+    checked_ = true;
+} catch (const std::exception&) {
+    checked_ = damaged_ = true;
+}
+
+Verified Store::verify() const
+try {
+    Verified found;
+    ChainWalk chain{true};
+    found.damaged = walk(*database_, chain, found.records);
+    found.head = chain.head_of(device_);
+    if (found.damaged.empty())
+        found.damaged = look_at_private(*database_, table_);
+    if (found.damaged.empty() && !quick_check(*database_).empty())
+        found.damaged = {{device_, 0, "", 0, "pages of the file are damaged"}};
+    if (found.damaged.empty()) {
+        const std::string before = projection_.dump();
+        SQLite::Transaction tried{*database_, SQLite::TransactionBehavior::IMMEDIATE};
+        Projection again{*database_, table_};
+        again.rebuild();
+        if (again.dump() != before)
+            found.damaged = {{device_, 0, "", 0, "a derived table differs from what the records say; `cotter rebuild` mends it"}};
+    } // not committed: nothing is changed
+    return found;
+} catch (const std::exception& e) {
+    return {0, {}, {{device_, 0, "", 0, e.what()}}};
+}
+
+} // namespace cotter::db

@@ -1,0 +1,10 @@
+#pragma once
+
+#include "work.hpp"
+
+namespace cotter::cli {
+
+// The wall clock with this boot's id and seconds. Linux only; elsewhere the boot stays empty.
+desk::ClockFacts clock_facts();
+
+} // namespace cotter::cli

@@ -1,0 +1,62 @@
+// cotter judge: self-contained questions in, decisions out, a line each.
+
+#include "command.hpp"
+#include "decision_json.hpp"
+#include "question_form.hpp"
+
+#include <fstream>
+#include <memory>
+
+namespace cotter::cli {
+
+namespace {
+
+struct Options {
+    std::string file;
+    bool schema = false, json = false;
+};
+
+int judge(std::istream& in)
+{
+    std::string line;
+    for (std::size_t number = 1; std::getline(in, line); ++number) {
+        if (line.empty())
+            continue;
+        try {
+            const rules::Question question = records::read_question(line);
+            std::cout << decision_json(question, decide(question)).dump(-1, ' ', false, Json::error_handler_t::replace) << '\n';
+        } catch (const records::FormError& e) {
+            std::cout.flush();
+            throw BadInput{"line " + std::to_string(number) + ": " + e.what()};
+        }
+    }
+    return done;
+}
+
+int run(const Options& options)
+{
+    if (options.schema) {
+        std::cout << records::question_schema().dump(2) << '\n';
+        return done;
+    }
+    if (options.file.empty() || options.file == "-")
+        return judge(std::cin);
+    std::ifstream in{options.file};
+    if (!in)
+        throw BadInput{options.file + ": cannot be read; a file of questions, one JSON object a line, is accepted"};
+    return judge(in);
+}
+
+} // namespace
+
+void add_judge(CLI::App& app, Chosen& chosen)
+{
+    auto options = std::make_shared<Options>();
+    auto* command = app.add_subcommand("judge", "Answers self-contained questions, a line each");
+    command->add_option("file", options->file, "questions, JSON Lines (default standard input)");
+    command->add_flag("--schema", options->schema, "print the JSON Schema of a question");
+    command->add_flag("--json", options->json, "as always: a JSON object a line");
+    command->callback([options, &chosen] { chosen = [options] { return run(*options); }; });
+}
+
+} // namespace cotter::cli

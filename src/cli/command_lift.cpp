@@ -1,0 +1,106 @@
+// cotter lift: may this pipe be lifted now, by the records of a book? Reads only.
+
+#include "command.hpp"
+#include "decision_json.hpp"
+#include "lift_question.hpp"
+#include "session.hpp"
+
+#include <cmath>
+#include <memory>
+
+namespace cotter::cli {
+
+namespace {
+
+struct Options {
+    std::string store, unit, pipe, machine, on_the_levers, supervisor, signaller, standing, over;
+    Given radius{"--radius", ""}, height{"--height", ""}, at{"--at", ""};
+    bool text = false, json = false;
+};
+
+std::optional<rules::Sector> sector(const std::string& over)
+{
+    if (over == "front")
+        return rules::Sector::front;
+    if (over == "side")
+        return rules::Sector::side;
+    if (over.empty() || over == "both")
+        return over.empty() ? std::nullopt : std::optional{rules::Sector::both};
+    throw BadInput{"--over: \"" + over + "\" is not accepted; front, side or both is"};
+}
+
+void need(const records::Book& book, const char* kind, const char* option, const std::string& id)
+{
+    if (!id.empty() && !book.fact(kind, id))
+        throw BadInput{std::string{option} + ": \"" + id + "\" is not in this book; the id of a " + kind + " in it is accepted"};
+}
+
+// What is taped replaces the plan's figures: loads up, so a radius is rounded up.
+void tape(const Options& options, desk::LiftAsked& asked)
+{
+    if (options.radius.is_given() != options.height.is_given() || (options.radius.is_given() && !options.standing.empty()))
+        throw BadInput{"--standing, --radius, --height: accepted is --standing, or --radius with --height"};
+    if (!options.radius.is_given())
+        return;
+    asked.radius = rules::Millimetres{static_cast<std::int64_t>(std::ceil(at_least_zero(options.radius) * 1000 - 1e-6))};
+    asked.height = rules::Millimetres{static_cast<std::int64_t>(std::llround(number(options.height) * 1000))};
+    asked.sector = options.over.empty() ? rules::Sector::both : *sector(options.over);
+}
+
+desk::LiftAsked asked_by(const Options& options, const records::Book& book, rules::Instant at)
+{
+    for (const auto& [kind, option, id] : {std::tuple{"pipe", "--pipe", options.pipe}, {"person", "--operator", options.on_the_levers},
+                                           {"person", "--supervisor", options.supervisor}, {"person", "--signaller", options.signaller}})
+        need(book, kind, option, id);
+    desk::LiftAsked asked;
+    asked.unit = desk::find_unit(book, options.unit);
+    asked.machine = desk::find_unit(book, options.machine);
+    asked.pipe = options.pipe;
+    asked.on_the_levers = options.on_the_levers;
+    asked.supervisor = options.supervisor;
+    asked.signaller = options.signaller;
+    asked.standing = options.standing;
+    asked.sector = sector(options.over);
+    asked.now = at;
+    tape(options, asked);
+    return asked;
+}
+
+int run(const Options& options)
+{
+    Session session{open_store(options.store), options.at, false};
+    const auto& book = session.store();
+    const rules::Question question = lift_question(book, asked_by(options, book, session.at()));
+    const rules::Decision decision = decide(question);
+    const auto naming = [&](const std::string& id) { return desk::shown_name(book, id); };
+    if (options.text)
+        tell(question, decision, naming, std::cout);
+    else
+        std::cout << decision_json(question, decision, naming).dump() << '\n';
+    return decision.may_lift() ? done : negative;
+}
+
+} // namespace
+
+void add_lift(CLI::App& app, Chosen& chosen)
+{
+    auto options = std::make_shared<Options>();
+    auto* command = app.add_subcommand("lift", "May this pipe be lifted now?");
+    command->add_option("--store", options->store, "the book")->required();
+    command->add_option("--unit", options->unit, "attachment: tag, or OWNER/SERIAL")->required();
+    command->add_option("--pipe", options->pipe, "pipe type")->required();
+    command->add_option("--machine", options->machine, "excavator: tag, or OWNER/SERIAL")->required();
+    command->add_option("--operator", options->on_the_levers, "who is on the levers")->required();
+    command->add_option("--supervisor", options->supervisor, "instead of the one named for today");
+    command->add_option("--signaller", options->signaller, "instead of the one named for today");
+    command->add_option("--standing", options->standing, "mark on the ground (default: the one confirmed last)");
+    command->add_option("--radius", options->radius.text, "taped, m");
+    command->add_option("--height", options->height.text, "taped, m");
+    command->add_option("--over", options->over, "front, side or both (default both where taped)");
+    command->add_option("--at", options->at.text, "instant asked about, YYYY-MM-DDThh:mm:ssZ");
+    command->add_flag("--text", options->text, "print sentences instead of a JSON object");
+    command->add_flag("--json", options->json, "as always without --text");
+    command->callback([options, &chosen] { chosen = [options] { return run(*options); }; });
+}
+
+} // namespace cotter::cli

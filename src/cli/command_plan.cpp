@@ -1,0 +1,42 @@
+// cotter plan: the newest lift plan of the site, as it stands in the book. A plan is written with `cotter record lift_plan`.
+
+#include "command.hpp"
+#include "session.hpp"
+
+#include <memory>
+
+namespace cotter::cli {
+
+namespace {
+
+struct Options {
+    std::string store;
+    Given on{"--on", ""};
+    bool json = false;
+};
+
+int run(const Options& options)
+{
+    Session session{open_store(options.store), {"--at", ""}, false};
+    auto& store = session.store();
+    const rules::Day on = options.on.is_given() ? day(options.on) : session.day();
+    const Json plan = desk::plan_for(store, desk::current_site(store), on);
+    if (plan.empty())
+        throw BadInput{"no lift plan in this book; `cotter record lift_plan` writes one"};
+    print(plan, options.json);
+    return done;
+}
+
+} // namespace
+
+void add_plan(CLI::App& app, Chosen& chosen)
+{
+    auto options = std::make_shared<Options>();
+    auto* command = app.add_subcommand("plan", "The lift plan in force");
+    command->add_option("--store", options->store, "the book")->required();
+    command->add_option("--on", options->on.text, "the day (default today at the site)");
+    command->add_flag("--json", options->json, "print one JSON object");
+    command->callback([options, &chosen] { chosen = [options] { return run(*options); }; });
+}
+
+} // namespace cotter::cli

@@ -1,0 +1,182 @@
+// cotter record: writes records of any kind, many lines in one transaction.
+
+#include "command.hpp"
+#include "kinds.hpp"
+#include "local_time.hpp"
+#include "session.hpp"
+
+#include <fstream>
+#include <memory>
+
+namespace cotter::cli {
+
+namespace {
+
+struct Options {
+    std::string kind, store, as, file, pin_file;
+    Given at{"--at", ""};
+    bool json = false;
+};
+
+struct Line {
+    std::size_t number;
+    Json json;
+};
+
+std::vector<Line> read_lines(std::istream& in)
+{
+    std::vector<Line> lines;
+    std::string text;
+    for (std::size_t number = 1; std::getline(in, text); ++number)
+        if (!text.empty()) {
+            try {
+                lines.push_back({number, records::parse_strictly(text)});
+                if (!lines.back().json.is_object())
+                    throw records::FormError{"an object with about and body is accepted"};
+            } catch (const records::FormError& e) {
+                throw BadInput{"line " + std::to_string(number) + ": " + e.what()};
+            }
+        }
+    if (lines.empty())
+        throw BadInput{"nothing to record; one JSON object a line, with about and body, is accepted"};
+    return lines;
+}
+
+std::vector<Line> read_lines(const Options& options)
+{
+    if (options.file.empty() || options.file == "-")
+        return read_lines(std::cin);
+    std::ifstream in{options.file};
+    if (!in)
+        throw BadInput{options.file + ": cannot be read; a file of JSON Lines is accepted"};
+    return read_lines(in);
+}
+
+std::string text_in(const Line& line, const char* field, const std::string& otherwise)
+{
+    const auto found = line.json.find(field);
+    if (found == line.json.end())
+        return otherwise;
+    if (!found->is_string())
+        throw BadInput{"line " + std::to_string(line.number) + ": " + field + ": " + records::shown(*found) + " is not accepted; a text is"};
+    return found->get<std::string>();
+}
+
+void refuse_other_fields(const Line& line, bool any_kind)
+{
+    for (const auto& [key, unused] : line.json.items())
+        if (key != "about" && key != "who" && key != "how" && key != "at" && key != "body" && !(any_kind && key == "kind"))
+            throw BadInput{"line " + std::to_string(line.number) + ": " + key + " is not a field; accepted are about, who, how, at, body"
+                           + (any_kind ? ", kind" : "")};
+}
+
+// From lines to entries, with the clock and zone that hold.
+class Making {
+public:
+    Making(const Options& options, const desk::Hand& hand, bool sample, std::string zone)
+        : options_{options}, hand_{hand}, sample_{sample}, zone_{std::move(zone)} {}
+
+    records::Entry entry(const Line& line)
+    {
+        const bool any = options_.kind == "any";
+        refuse_other_fields(line, any);
+        desk::Hand hand = hand_;
+        hand.how = text_in(line, "how", hand.how);
+        hand.at = at_of(line);
+        const std::string kind = any ? text_in(line, "kind", "") : options_.kind;
+        const Json body = line.json.value("body", Json::object());
+        if (kind == "site" && body.is_object())
+            zone_ = body.value("zone", zone_);
+        if (kind == "site" && !desk::is_zone(zone_))
+            throw BadInput{"line " + std::to_string(line.number) + ": zone: \"" + zone_ + "\" is not accepted; an IANA zone such as Europe/London is"};
+        hand.day = desk::local_day(hand.at, zone_);
+        records::Entry made = desk::entry(hand, kind, text_in(line, "about", ""), body);
+        made.who = text_in(line, "who", made.by);
+        return made;
+    }
+
+private:
+    rules::Instant at_of(const Line& line) const
+    {
+        if (!line.json.contains("at"))
+            return hand_.at;
+        if (!sample_)
+            throw BadInput{"line " + std::to_string(line.number) + ": at: is accepted in a sample book only"};
+        return instant({"line " + std::to_string(line.number) + ": at", text_in(line, "at", "")});
+    }
+
+    const Options& options_;
+    desk::Hand hand_;
+    bool sample_;
+    std::string zone_;
+};
+
+bool makes_a_book(const Options& options, const Line& first)
+{
+    return options.kind == "device" || (options.kind == "any" && first.json.value("kind", "") == "device");
+}
+
+// The first record of a book is its device; `record device` on a file that is not there makes the book.
+void make_book(const Options& options, const Line& line)
+{
+    const Json body = line.json.value("body", Json::object());
+    if (!body.is_object() || !body.contains("name") || !body["name"].is_string())
+        throw BadInput{"line 1: name is missing; what people call the device is needed"};
+    db::NewBook facts;
+    facts.device_name = body["name"].get<std::string>();
+    facts.sample = body.value("sample", false);
+    const std::string at = line.json.value("at", options.at.text);
+    if (!at.empty() && !facts.sample)
+        throw BadInput{"--at: is accepted in a sample book only"};
+    facts.at = at.empty() ? now() : instant({"--at", at});
+    facts.day = rules::utc_day(facts.at);
+    db::Store::make(options.store, facts);
+}
+
+void print_written(const std::vector<records::Record>& written, bool as_json)
+{
+    for (const records::Record& each : written)
+        if (as_json)
+            print({{"seq", each.seq}, {"kind", each.entry.kind}, {"about", each.entry.about}, {"hash", each.hash}}, true);
+    if (!as_json && !written.empty())
+        std::cout << written.size() << (written.size() == 1 ? " record" : " records") << " written, the last is " << written.back().seq << '\n';
+}
+
+int run(const Options& options)
+{
+    if (!options.pin_file.empty())
+        throw BadInput{"--pin-file: PINs are not kept yet; people sign with their name, and the record says so"};
+    if (options.kind != "any" && !records::find_kind(options.kind))
+        throw BadInput{"KIND: \"" + options.kind + "\" is not accepted; `cotter help record` lists the kinds"};
+    std::vector<Line> lines = read_lines(options);
+    if (!std::filesystem::exists(options.store) && makes_a_book(options, lines.front())) {
+        make_book(options, lines.front());
+        lines.erase(lines.begin());
+    }
+    Session session{open_store(options.store), options.at, true};
+    auto& store = session.store();
+    Making making{options, session.hand(options.as), store.state().sample, desk::zone_of(store, desk::current_site(store))};
+    std::vector<records::Entry> entries;
+    for (const Line& line : lines)
+        entries.push_back(making.entry(line));
+    print_written(store.append(std::move(entries)), options.json);
+    return done;
+}
+
+} // namespace
+
+void add_record(CLI::App& app, Chosen& chosen)
+{
+    auto options = std::make_shared<Options>();
+    auto* command = app.add_subcommand("record", "Writes records of any kind");
+    command->add_option("kind", options->kind, "kind of record, or any: each line names its own")->required();
+    command->add_option("--store", options->store, "the book")->required();
+    command->add_option("--as", options->as, "who writes")->required();
+    command->add_option("--at", options->at.text, "the clock of a sample book, YYYY-MM-DDThh:mm:ssZ");
+    command->add_option("--pin-file", options->pin_file, "not used yet");
+    command->add_option("file", options->file, "JSON Lines (default standard input)");
+    command->add_flag("--json", options->json, "print an object for each record");
+    command->callback([options, &chosen] { chosen = [options] { return run(*options); }; });
+}
+
+} // namespace cotter::cli

@@ -1,0 +1,2 @@
+#include "command.hpp"
+namespace cotter::cli { void add_screens(CLI::App&, Chosen&) {} }

@@ -1,0 +1,6 @@
+#include "command.hpp"
+
+int main(int count, char** arguments)
+{
+    return cotter::cli::run(count, arguments);
+}

@@ -1,0 +1,24 @@
+#include "command.hpp"
+
+namespace cotter::cli {
+
+namespace {
+
+std::string text_of(const Json& value)
+{
+    return value.is_string() ? value.get<std::string>() : value.is_null() ? "-" : value.dump();
+}
+
+} // namespace
+
+void print(const Json& object, bool as_json, std::ostream& out)
+{
+    if (as_json) {
+        out << object.dump() << '\n';
+        return;
+    }
+    for (const auto& [key, value] : object.items())
+        out << key << ": " << text_of(value) << '\n';
+}
+
+} // namespace cotter::cli

@@ -1,0 +1,63 @@
+#include "command.hpp"
+#include "register.hpp"
+#include "store_error.hpp"
+
+namespace cotter::cli {
+
+namespace {
+
+std::string one_line(std::string text)
+{
+    for (char& c : text)
+        if (c == '\n')
+            c = ' ';
+    while (!text.empty() && text.back() == ' ')
+        text.pop_back();
+    return text;
+}
+
+int refuse(const std::string& why)
+{
+    std::cout.flush();
+    std::cerr << "cotter: " << one_line(why) << '\n';
+    return bad_input;
+}
+
+// Help that was asked for goes out and is done; anything else is bad input.
+int refuse(const CLI::App& app, const CLI::ParseError& error)
+{
+    if (error.get_exit_code() == 0) {
+        std::cout << app.help("", CLI::AppFormatMode::Normal);
+        return done;
+    }
+    return refuse(std::string{error.what()} + "; `cotter help` lists what is accepted");
+}
+
+void add_all(CLI::App& app, Chosen& chosen)
+{
+    for (const auto add : {add_due, add_weigh, add_sling, add_reach, add_thread, add_judge, add_lift, add_record, add_plan,
+                           add_board, add_verify, add_screens, add_help})
+        add(app, chosen);
+}
+
+} // namespace
+
+int run(int count, const char* const* arguments)
+{
+    CLI::App app{"Cotter says MAY LIFT or DO NOT LIFT, why, and what clears it. It supports, and never replaces, the lift plan, "
+                 "the maker's instructions, local law and competent people.",
+                 "cotter"};
+    Chosen chosen;
+    add_all(app, chosen);
+    try {
+        app.parse(count, arguments);
+        return chosen ? chosen() : bad_input;
+    } catch (const CLI::ParseError& e) {
+        const auto picked = app.get_subcommands();
+        return refuse(picked.empty() ? app : *picked.front(), e);
+    } catch (const std::exception& e) {
+        return refuse(e.what());
+    }
+}
+
+} // namespace cotter::cli

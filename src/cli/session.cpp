@@ -1,0 +1,58 @@
+#include "session.hpp"
+
+#include "boot_clock.hpp"
+#include "local_time.hpp"
+
+#include <algorithm>
+
+namespace cotter::cli {
+
+std::unique_ptr<db::Store> open_store(const std::string& path)
+{
+    auto store = db::Store::open(path);
+    store->check_on_opening();
+    return store;
+}
+
+Session::Session(std::unique_ptr<db::Store> store, const Given& at, bool writes) : store_{std::move(store)}
+{
+    if (at.is_given())
+        at_ = instant(at);
+    if (at_ && writes && !store_->state().sample)
+        throw BadInput{"--at: \"" + at.text + "\" is not accepted for writing in this book; in a sample book it is"};
+    if (at_ || !writes || store_->state().sample)
+        return;
+    if (now() >= desk::end_of_zone_data)
+        throw BadInput{"the clock says " + desk::to_string(now()) + "; a time before 2038 is accepted"};
+    if (auto notices = watch_the_clock(hand("clock"), *store_, clock_facts()); !notices.empty())
+        store_->append(std::move(notices));
+}
+
+// The wall clock, but never before what is already in the book.
+rules::Instant Session::at() const
+{
+    if (at_)
+        return *at_;
+    return store_->state().sample ? now() : std::max(now(), store_->state().newest_record_at);
+}
+
+rules::Day Session::day() const
+{
+    return desk::local_day(at(), desk::zone_of(*store_, desk::current_site(*store_)));
+}
+
+desk::Hand Session::hand(const std::string& by) const
+{
+    const desk::ClockFacts facts = clock_facts();
+    desk::Hand hand;
+    hand.by = by;
+    hand.at = at();
+    hand.day = day();
+    if (!store_->state().sample) {
+        hand.boot = facts.boot;
+        hand.boot_seconds = facts.boot_seconds;
+    }
+    return hand;
+}
+
+} // namespace cotter::cli

@@ -1,0 +1,32 @@
+#pragma once
+
+// A store opened for one run of the program: which clock holds, who writes.
+
+#include "command.hpp"
+#include "numbers.hpp"
+#include "store.hpp"
+#include "work.hpp"
+
+#include <filesystem>
+#include <memory>
+
+namespace cotter::cli {
+
+class Session {
+public:
+    // `at` is the whole clock of a sample book; BadInput if it is given for any other book that is to be written.
+    Session(std::unique_ptr<db::Store> store, const Given& at, bool writes);
+
+    db::Store& store() { return *store_; }
+    rules::Instant at() const;
+    rules::Day day() const;                 // at the site
+    desk::Hand hand(const std::string& by) const;
+
+private:
+    std::unique_ptr<db::Store> store_;
+    std::optional<rules::Instant> at_;
+};
+
+std::unique_ptr<db::Store> open_store(const std::string& path); // with the opening check done
+
+} // namespace cotter::cli

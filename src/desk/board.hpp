@@ -1,0 +1,30 @@
+#pragma once
+
+// The due board: every unit with its setting, place, latest date and what stops it.
+
+#include "register.hpp"
+
+#include "finding.hpp"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace cotter::desk {
+
+struct BoardRow {
+    std::string unit, label, owner, kind, model, setting, place;
+    std::optional<rules::Day> latest;
+    std::optional<std::int64_t> days_left; // negative when out of date
+    bool evidence_here = false;            // a legible copy of the governing paper
+    std::vector<rules::Finding> findings;  // of the unit itself: examination, evidence, data, defects, stops, whereabouts
+    bool stopped() const;
+};
+
+// By latest date, those without one first, then by label.
+std::vector<BoardRow> board(const Book& book, rules::Instant now, rules::Day day);
+
+// The JSON of one row, as `cotter board` prints it.
+Json to_json(const BoardRow& row);
+
+} // namespace cotter::desk

@@ -1,0 +1,285 @@
+#include "lift_question.hpp"
+
+#include "local_time.hpp"
+#include "question_items.hpp"
+
+#include <algorithm>
+
+namespace cotter::desk {
+
+using namespace rules;
+
+namespace {
+
+std::optional<std::string> text(const Json& doc, const char* field)
+{
+    const auto found = doc.find(field);
+    return found != doc.end() && found->is_string() && *found != "" ? std::optional{found->get<std::string>()} : std::nullopt;
+}
+
+Flag flag(const Json& doc, const char* field)
+{
+    const auto found = doc.find(field);
+    return found != doc.end() && found->is_boolean() ? Flag{found->get<bool>()} : std::nullopt;
+}
+
+void copy_field(const Json& from, Json& to, const char* field)
+{
+    if (from.contains(field))
+        to[field] = from[field];
+}
+
+// Builds one question; each part is named after what it fills.
+class Building {
+public:
+    Building(const Book& book, const LiftAsked& asked) : book_{book}, asked_{asked}, site_{current_site(book)}
+    {
+        zone_ = zone_of(book, site_);
+        day_ = local_day(asked.now, zone_);
+        rigging_ = doc(book, "rigging", asked.machine);
+        coupling_ = doc(book, "coupling", asked.machine);
+        if (coupling_.value("attachment", "") != asked.unit)
+            coupling_ = Json::object();
+        plan_ = plan_for(book, site_, day_);
+    }
+
+    Question question()
+    {
+        q_.id = "lift";
+        q_.purpose = Purpose::lift;
+        q_.day = day_;
+        q_.now = asked_.now;
+        when_and_where();
+        gear();
+        what_hangs();
+        setting();
+        people();
+        plan_and_place();
+        clock_and_book();
+        return std::move(q_);
+    }
+
+private:
+    void when_and_where();
+    void gear();
+    void what_hangs();
+    void setting();
+    void people();
+    void add_person(const std::string& role, const std::string& id);
+    void plan_and_place();
+    void tape(Move& move) const;
+    Json place_in_plan() const;
+    void trench(const Json& place);
+    void clock_and_book();
+    std::vector<std::string> load_path() const;
+
+    const Book& book_;
+    const LiftAsked& asked_;
+    std::string site_, zone_;
+    Day day_{};
+    Json rigging_, coupling_, plan_;
+    Question q_;
+};
+
+void Building::when_and_where()
+{
+    if (book_.fact("site", site_))
+        q_.site = records::read_site(doc(book_, "site", site_));
+    if (const Json shift = open_shift(book_, site_); !shift.empty())
+        q_.shift = records::read_shift(shift);
+}
+
+std::vector<std::string> Building::load_path() const
+{
+    std::vector<std::string> path;
+    const auto add = [&](const std::optional<std::string>& unit) {
+        if (unit && book_.fact("unit", *unit))
+            path.push_back(*unit);
+    };
+    add(asked_.machine);
+    add(text(coupling_, "hitch"));
+    add(text(doc(book_, "headplate", asked_.unit), "headplate"));
+    for (const char* list : {"hooks", "slings"})
+        for (const auto& each : rigging_.value(list, std::vector<std::string>{}))
+            add(each);
+    add(asked_.unit);
+    return path;
+}
+
+void Building::gear()
+{
+    const ItemsOfQuestion gear{book_, load_path(), asked_.now};
+    q_.items = gear.items();
+    q_.reports = gear.reports();
+    q_.events = gear.events();
+    q_.clearings = gear.clearings();
+    q_.answers = gear.answers();
+    q_.no_hitch = flag(coupling_, "no_hitch");
+    q_.no_sling = flag(rigging_, "no_sling");
+    if (coupling_.contains("at"))
+        q_.coupled_at = Instant{coupling_["at"].get<std::int64_t>()};
+    const Json set_up = doc(book_, "set_up", asked_.machine);
+    if (!set_up.empty()) {
+        Json both = doc(book_, "devices", asked_.machine);
+        both.update(set_up);
+        q_.set_up = records::read_set_up(both);
+    }
+    if (const auto chart = book_.fact("chart", set_up.value("chart", "")))
+        q_.chart = records::read_chart(chart->doc);
+    if (!plan_.empty()) {
+        q_.plan = records::read_plan([&] {
+            Json plan = plan_;
+            Json places = Json::array();
+            for (const Json& place : plan.value("places", Json::array()))
+                places.push_back(place["id"]);
+            plan["places"] = places;
+            return plan;
+        }());
+        q_.plan->machines = gear.labels(q_.plan->machines);
+        q_.plan->attachments = gear.labels(q_.plan->attachments);
+    }
+}
+
+void Building::what_hangs()
+{
+    if (const auto pipe = book_.fact("pipe", asked_.pipe))
+        q_.pipe = records::read_pipe(pipe->doc);
+    Json move = place_in_plan();
+    for (const char* field : {"water_kg", "mud_kg", "shackles_kg", "bucket_kg"})
+        copy_field(rigging_, move, field);
+    q_.move = records::read_move(move);
+    tape(*q_.move);
+}
+
+// Taped figures in place of the plan's: one radius, one height.
+void Building::tape(Move& move) const
+{
+    if (asked_.radius)
+        move.nose_radius = move.centre_radius = asked_.radius;
+    if (asked_.height)
+        move.pick_height = move.slew_height = move.lay_height = asked_.height;
+    if (asked_.sector)
+        move.sector = asked_.sector;
+}
+
+// Until people have a PIN they are known by name, and the record says so; that name then stands for the PIN.
+bool is_own_word(const Json& record)
+{
+    const std::string how = record.value("how", "");
+    return how == "pin" || how == "name only";
+}
+
+void Building::setting()
+{
+    const std::string model = doc(book_, "unit", asked_.unit).value("model", "");
+    for (const Json& each : doc(book_, "setting", asked_.unit).value("records", Json::array())) {
+        SettingRecord record = records::read_setting_record(each);
+        record.own_pin = is_own_word(each);
+        const Json admission = doc(book_, "person", each.value("by", "")).value("admission", Json::object());
+        record.authorised = contains(admission.value("setting_models", std::vector<std::string>{}), model);
+        q_.setting_records.push_back(std::move(record));
+    }
+}
+
+void Building::add_person(const std::string& role, const std::string& id)
+{
+    const auto fact = book_.fact("person", id);
+    if (!fact)
+        return;
+    Person person = records::read_person(fact->doc);
+    const Json admission = fact->doc.value("admission", Json::object());
+    for (const char* list : {"models", "roles"})
+        for (const auto& each : admission.value(list, std::vector<std::string>{}))
+            person.authorised.push_back(each);
+    q_.people[role] = std::move(person);
+}
+
+void Building::people()
+{
+    const Json named = doc(book_, "people_today", site_ + " " + rules::to_string(day_)).value("roles", Json::object());
+    for (const auto& [role, id] : named.items())
+        add_person(role, id.get<std::string>());
+    add_person("operator", asked_.on_the_levers);
+    if (!asked_.supervisor.empty())
+        add_person("supervisor", asked_.supervisor);
+    if (!asked_.signaller.empty())
+        add_person("signaller", asked_.signaller);
+}
+
+// The place asked for, else the one confirmed last, else the plan's first.
+Json Building::place_in_plan() const
+{
+    const Json places = plan_.value("places", Json::array());
+    Json chosen = Json::object();
+    std::int64_t newest = -1;
+    for (const Json& place : places) {
+        if (asked_.standing == place["id"])
+            return place;
+        const auto confirmed = book_.fact("place", place["id"].get<std::string>());
+        if (asked_.standing.empty() && (confirmed ? confirmed->at : 0) > newest) {
+            newest = confirmed ? confirmed->at : 0;
+            chosen = place;
+        }
+    }
+    if (chosen.empty() && !asked_.standing.empty())
+        chosen["id"] = asked_.standing;
+    return chosen;
+}
+
+void Building::trench(const Json& place)
+{
+    Json trench = place.value("trench", Json::object());
+    trench.update(doc(book_, "trench", place.value("id", "")));
+    if (trench.contains("none") || trench.contains("someone_enters") || trench.contains("inspections"))
+        q_.trench = records::read_trench(trench);
+    if (place.contains("thread"))
+        q_.thread = records::read_strutting(place["thread"]);
+}
+
+void Building::plan_and_place()
+{
+    const Json place = place_in_plan();
+    if (place.empty())
+        return;
+    Json confirmed = {{"id", place["id"]}, {"confirmed", doc(book_, "place", place.value("id", "")).value("looks", Json::array())}};
+    q_.place = records::read_place(confirmed);
+    trench(place);
+}
+
+void Building::clock_and_book()
+{
+    const records::BookState state = book_.state();
+    q_.clock = Clock{{}, state.newest_record_at};
+    if (!state.sample)
+        for (const auto& fact : book_.facts("clock"))
+            q_.clock->notices.push_back(records::read_clock_notice(fact.doc));
+    q_.book = rules::Book{state.checked, state.damaged, state.forked};
+}
+
+} // namespace
+
+Question lift_question(const Book& book, const LiftAsked& asked)
+{
+    return Building{book, asked}.question();
+}
+
+Question unit_question(const Book& book, const std::string& unit, Instant now, Day day)
+{
+    Question question;
+    question.id = unit;
+    question.purpose = Purpose::lift;
+    question.day = day;
+    question.now = now;
+    const std::string site = current_site(book);
+    if (book.fact("site", site))
+        question.site = records::read_site(doc(book, "site", site));
+    const ItemsOfQuestion gear{book, {unit}, now};
+    question.items = gear.items();
+    question.reports = gear.reports();
+    question.events = gear.events();
+    question.clearings = gear.clearings();
+    question.answers = gear.answers();
+    return question;
+}
+
+} // namespace cotter::desk

@@ -1,0 +1,66 @@
+#pragma once
+
+// What each person does, as records to be written: one function an act. Nothing here writes; the caller appends.
+
+#include "register.hpp"
+
+#include "finding.hpp"
+#include "question.hpp"
+
+#include <map>
+#include <string>
+#include <vector>
+
+namespace cotter::desk {
+
+using records::Entry;
+
+// Whose hand writes, when and where.
+struct Hand {
+    std::string by;
+    std::string how = "name only";
+    rules::Instant at{0};
+    rules::Day day{}; // at the site
+    std::string boot;
+    std::int64_t boot_seconds = 0;
+};
+
+Entry entry(const Hand& hand, std::string kind, std::string about, Json body);
+
+// At most 14 hours; source: firm's own rule.
+inline constexpr std::int64_t longest_shift_seconds = 14 * 3600;
+Entry open_a_shift(const Hand& hand, const std::string& site, std::int64_t seconds, const std::string& zone);
+Entry stand_down(const Hand& hand, const std::string& shift);
+
+struct CheckAnswer {
+    std::string item, answer, note; // answer: right, report, stop
+};
+Entry check_a_unit(const Hand& hand, const Book& book, const std::string& unit, const std::string& machine,
+                   const std::vector<CheckAnswer>& answers);
+
+Entry see_the_setting(const Hand& hand, const std::string& unit, const std::string& state);
+Entry change_the_setting(const Hand& hand, const std::string& unit, const std::string& state);
+Entry see_the_lock(const Hand& hand, const std::string& hitch, bool locked);
+Entry prove_devices(const Hand& hand, const std::string& machine, bool valves, bool warning);
+Entry confirm_place(const Hand& hand, const std::string& place, bool level, bool ground, bool services, bool zone);
+Entry inspect_trench(const Hand& hand, const Book& book, const std::string& place, bool safe);
+Entry name_people(const Hand& hand, const std::string& site, const std::map<std::string, std::string>& roles);
+Entry brief(const Hand& hand, const Json& plan, const std::string& person);
+Entry compare(const Hand& hand, const std::string& what, const std::string& id);
+Entry call_a_stop(const Hand& hand, const std::string& unit, const std::string& why);
+Entry something_happened(const Hand& hand, const std::string& kind, const std::string& unit, const std::string& what);
+
+// The lift with the whole decision; its id is "lift " and the instant.
+Entry ask_for_a_lift(const Hand& hand, const rules::Question& question, const rules::Decision& decision);
+Entry lift_step(const Hand& hand, const std::string& kind, const std::string& lift); // picked_up, set_down, lift_done
+
+// A notice if the wall clock stands before the newest record, or drifted from the boot clock; nothing if it is believed.
+struct ClockFacts {
+    rules::Instant wall{0};
+    std::string boot;
+    std::int64_t boot_seconds = 0;
+};
+inline constexpr std::int64_t clock_drift_seconds = 120; // source: firm's own rule
+std::vector<Entry> watch_the_clock(const Hand& hand, const Book& book, const ClockFacts& facts);
+
+} // namespace cotter::desk

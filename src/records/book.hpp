@@ -1,0 +1,48 @@
+#pragma once
+
+// The abstract book: what people's work needs of it. db/ has the one on SQLite.
+
+#include "fact.hpp"
+#include "record.hpp"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace cotter::records {
+
+struct BookState {
+    bool sample = false;
+    bool checked = false; // the opening check is done
+    bool damaged = false;
+    bool forked = false;
+    std::string device;
+    Head head;
+    rules::Instant newest_record_at{0}; // high-water of time
+};
+
+class Book {
+public:
+    Book() = default;
+    Book(const Book&) = delete;
+    Book& operator=(const Book&) = delete;
+    virtual ~Book() = default;
+
+    virtual BookState state() const = 0;
+
+    // Checks every body, then writes all entries and what they mean in one transaction, or nothing.
+    // FormError names the first entry that is not accepted; private values stand plainly in the entries' bodies.
+    virtual std::vector<Record> append(std::vector<Entry> entries) = 0;
+
+    virtual std::optional<Fact> fact(const std::string& kind, const std::string& key) const = 0;
+    virtual std::vector<Fact> facts(const std::string& kind) const = 0;
+    virtual std::vector<Fact> facts_about(const std::string& kind, const std::string& about) const = 0;
+
+    // A private value; nothing if it was removed or never given.
+    virtual std::optional<std::string> private_value(const std::string& subject, const std::string& field) const = 0;
+
+    // The newest records, newest first; all kinds if `kind` is empty.
+    virtual std::vector<Record> newest(const std::string& kind, std::size_t count) const = 0;
+};
+
+} // namespace cotter::records

@@ -1,0 +1,261 @@
+#include "fold_docs.hpp"
+
+#include <algorithm>
+#include <functional>
+#include <map>
+
+namespace cotter::records {
+
+namespace {
+
+using Said = std::vector<Record>;
+constexpr std::size_t looks_kept = 40; // of this shift's looks at most a few are asked for
+
+Json at_and_by(const Entry& e)
+{
+    return {{"at", e.at.count()}, {"by", e.by}};
+}
+
+Json with_id(Json body, const Fact& fact)
+{
+    body["id"] = fact.key.key;
+    return body;
+}
+
+void add_capped(Json& list, Json value)
+{
+    list.push_back(std::move(value));
+    if (list.size() > looks_kept)
+        list.erase(list.begin());
+}
+
+// A model, chart, pipe or report: its newest data, when they last changed, and who has compared them since.
+void fill_data(Fact& fact, const Said& said)
+{
+    std::string kind;
+    for (const Record& each : said)
+        if (each.entry.kind != "compared")
+            kind = each.entry.kind;
+    fact.doc = with_id(newest_body(said, kind), fact);
+    fact.doc["compared"] = Json::array();
+    for (const Record& each : said) {
+        if (each.entry.kind == "compared")
+            fact.doc["compared"].push_back(at_and_by(each.entry));
+        else
+            fact.doc["changed"] = at_and_by(each.entry);
+    }
+    for (const Json& unit : fact.doc.value("units", Json::array()))
+        fact.about.push_back(unit.get<std::string>());
+}
+
+// A unit's paper: listed by its unit.
+void fill_paper(Fact& fact, const Said& said)
+{
+    fact.doc = with_id(newest_body(said, said.back().entry.kind), fact);
+    fact.about.push_back(fact.doc.value("unit", ""));
+}
+
+void fill_newest(Fact& fact, const Said& said)
+{
+    fact.doc = with_id(newest_body(said, said.back().entry.kind), fact);
+    fact.doc["at"] = said.back().entry.at.count();
+    fact.doc["by"] = said.back().entry.by;
+}
+
+void fill_shift(Fact& fact, const Said& said)
+{
+    fact.doc = with_id(newest_body(said, "shift"), fact);
+    for (const Record& each : said)
+        if (each.entry.kind == "stood_down")
+            fact.doc["ended_at"] = each.entry.at.count();
+}
+
+void fill_person(Fact& fact, const Said& said)
+{
+    fact.doc = with_id(newest_body(said, "person"), fact);
+    fact.doc["admission"] = newest_body(said, "admission");
+}
+
+void fill_check(Fact& fact, const Said& said)
+{
+    for (const Record& each : said) {
+        const Entry& e = each.entry;
+        if (e.kind == "pre_use_check")
+            fact.doc = e.body;
+        else if (e.kind == "defect_found")
+            fact.doc = {{"answers", Json::array({{{"item", "defect"}, {"answer", e.body["answer"]}, {"note", e.body["what"]}}})}};
+        if (e.kind == "defect_cleared")
+            continue;
+        fact.doc.update({{"unit", e.about}, {"at", e.at.count()}, {"by", e.who}, {"record", each.hash}});
+        fact.about.push_back(e.about);
+    }
+    for (Json& answer : fact.doc["answers"]) {
+        answer["cleared"] = Json::array();
+        for (const Record& each : said)
+            if (each.entry.kind == "defect_cleared" && each.entry.body.value("item", "defect") == answer["item"])
+                answer["cleared"].push_back({{"by", each.entry.who}, {"remedy", each.entry.body["remedy"]}});
+        fact.open = fact.open || answer["answer"] != "right";
+    }
+}
+
+void fill_stop(Fact& fact, const Said& said)
+{
+    fact.open = true;
+    fact.doc["lifted"] = Json::array();
+    for (const Record& each : said) {
+        const Entry& e = each.entry;
+        if (e.kind == "stop_called") {
+            fact.doc.update({{"id", each.hash}, {"unit", e.about}, {"why", e.body["why"]}, {"by", e.who}, {"at", e.at.count()}});
+            fact.about.push_back(e.about);
+        } else {
+            fact.doc["lifted"].push_back({{"by", e.who}, {"why", e.body["why"]}});
+        }
+    }
+}
+
+void fill_event(Fact& fact, const Said& said)
+{
+    fact.doc = with_id(newest_body(said, "event"), fact);
+    fact.doc["assessments"] = fact.doc["looked_by"] = Json::array();
+    for (const Record& each : said) {
+        if (each.entry.kind == "event_assessed")
+            fact.doc["assessments"].push_back({{"at", each.entry.at.count()}, {"by", each.entry.who}, {"fit", each.entry.body["fit"]}});
+        if (each.entry.kind == "event_looked")
+            fact.doc["looked_by"].push_back(each.entry.who);
+    }
+    for (const Json& unit : fact.doc.value("units", Json::array()))
+        fact.about.push_back(unit.get<std::string>());
+}
+
+void fill_setting(Fact& fact, const Said& said)
+{
+    fact.doc["records"] = Json::array();
+    for (const Record& each : said) {
+        const Entry& e = each.entry;
+        fact.doc["records"].push_back({{"id", each.hash},
+                                       {"kind", e.kind == "setting_changed" ? "changed" : "seen"},
+                                       {"state", e.body["state"]},
+                                       {"at", e.at.count()},
+                                       {"by", e.who},
+                                       {"after", e.after},
+                                       {"how", e.how},
+                                       {"by_eye", e.body.value("by_eye", Json{})},
+                                       {"at_unit", e.body.value("at_unit", Json{})}});
+    }
+}
+
+void fill_looks(Fact& fact, const Said& said)
+{
+    fact.doc["looks"] = Json::array();
+    for (const Record& each : said) {
+        Json look = each.entry.body;
+        look.update({{"at", each.entry.at.count()}, {"by", each.entry.who}});
+        add_capped(fact.doc["looks"], std::move(look));
+    }
+}
+
+void fill_coupling(Fact& fact, const Said& said)
+{
+    fact.doc = said.back().entry.kind == "coupled" ? newest_body(said, "coupled") : Json::object();
+    fact.doc["at"] = said.back().entry.at.count();
+    if (fact.doc.contains("attachment"))
+        fact.about.push_back(fact.doc["attachment"].get<std::string>());
+}
+
+void fill_devices(Fact& fact, const Said& said)
+{
+    for (const Record& each : said)
+        for (const char* device : {"valves", "overload_warning"})
+            fact.doc[std::string{device} + "_proved_at"] =
+                each.entry.body[device] == true ? Json(each.entry.at.count()) : Json{};
+}
+
+void fill_trench(Fact& fact, const Said& said)
+{
+    fact.doc["inspections"] = fact.doc["disturbed_at"] = Json::array();
+    for (const Record& each : said) {
+        const Entry& e = each.entry;
+        if (e.kind == "trench_inspection")
+            add_capped(fact.doc["inspections"], {{"at", e.at.count()}, {"by", e.who}, {"by_competent", e.body["by_competent"]}, {"safe", e.body["safe"]}});
+        else
+            add_capped(fact.doc["disturbed_at"], e.body.value("time_known", true) ? Json(e.at.count()) : Json{});
+    }
+}
+
+void fill_plan(Fact& fact, const Said& said)
+{
+    fact.doc = with_id(newest_body(said, "lift_plan"), fact);
+    fact.doc["briefed"] = Json::array();
+    for (const Record& each : said)
+        if (each.entry.kind == "briefing")
+            fact.doc["briefed"].push_back({{"person", each.entry.body["person"]}, {"issue", each.entry.body["issue"]}});
+}
+
+void fill_lift(Fact& fact, const Said& said)
+{
+    for (const Record& each : said) {
+        const Entry& e = each.entry;
+        if (e.kind == "lift_asked")
+            fact.doc.update({{"asked_at", e.at.count()}, {"asked_by", e.who}, {"outcome", e.body["outcome"]}, {"pipe", e.body["question"].value("pipe", Json::object()).value("id", "")}});
+        else
+            fact.doc[e.kind + "_at"] = e.at.count();
+    }
+    fact.doc["day"] = rules::to_string(said.front().entry.day);
+    fact.open = fact.doc.contains("picked_up_at") && !fact.doc.contains("set_down_at") && !fact.doc.contains("lift_done_at");
+}
+
+void fill_whereabouts(Fact& fact, const Said& said)
+{
+    for (const Record& each : said) {
+        const Entry& e = each.entry;
+        if (e.kind == "off_hire") {
+            fact.doc["off_hire"] = true;
+            continue;
+        }
+        if (e.kind == "dispatched" && e.body["purpose"] == "scrap")
+            fact.doc["scrapped"] = true;
+        if (e.kind != "dispatched")
+            fact.doc.erase("off_hire");
+        fact.doc["at_site"] = e.kind == "dispatched" ? Json("on the way to " + e.body.value("to", "")) : e.body["site"];
+        fact.doc["not_to_be_used"] = e.body.value("condition", "") == "not_to_be_used" ? Json(each.hash) : Json{};
+    }
+}
+
+void fill_clock(Fact& fact, const Said& said)
+{
+    fact.open = true;
+    fact.doc["confirmed"] = Json::array();
+    for (const Record& each : said) {
+        const Entry& e = each.entry;
+        if (e.kind == "clock_notice")
+            fact.doc["kind"] = e.body["kind"];
+        else
+            fact.doc["confirmed"].push_back({{"by", e.who}, {"supervisor", e.body.value("supervisor", Json{})}, {"how", e.body.value("how", Json{})}, {"to", e.body["to"]}});
+    }
+}
+
+void fill_defect(Fact& fact, const Said& said)
+{
+    fact.doc["cleared"] = Json::array();
+    for (const Record& each : said) {
+        fact.doc["cleared"].push_back({{"by", each.entry.who}, {"remedy", each.entry.body["remedy"]}});
+        fact.about.push_back(each.entry.about);
+    }
+}
+
+} // namespace
+
+void fill(Fact& fact, const Said& said)
+{
+    static const std::map<std::string, void (*)(Fact&, const Said&)> by_kind{
+        {"model", fill_data}, {"chart", fill_data}, {"pipe", fill_data}, {"report", fill_data},
+        {"declaration", fill_paper}, {"interim", fill_paper}, {"shift", fill_shift}, {"person", fill_person},
+        {"check", fill_check}, {"stop", fill_stop}, {"event", fill_event}, {"setting", fill_setting},
+        {"lock", fill_looks}, {"place", fill_looks}, {"coupling", fill_coupling}, {"devices", fill_devices},
+        {"trench", fill_trench}, {"plan", fill_plan}, {"lift", fill_lift}, {"whereabouts", fill_whereabouts},
+        {"clock", fill_clock}, {"defect", fill_defect}};
+    const auto found = by_kind.find(fact.key.kind);
+    (found == by_kind.end() ? fill_newest : found->second)(fact, said);
+}
+
+} // namespace cotter::records

@@ -1,0 +1,153 @@
+#include "form.hpp"
+
+#include <algorithm>
+
+namespace cotter::records {
+
+namespace {
+
+constexpr std::size_t shown_length = 60;
+
+// Refuses an object that names a key twice; nlohmann's own parser would keep the last.
+class DoubledKeys {
+public:
+    bool operator()(int, Json::parse_event_t event, Json& parsed)
+    {
+        if (event == Json::parse_event_t::object_start)
+            open_.emplace_back();
+        else if (event == Json::parse_event_t::object_end)
+            open_.pop_back();
+        else if (event == Json::parse_event_t::key && !open_.back().insert(parsed.get<std::string>()).second)
+            throw FormError{parsed.get<std::string>() + " stands twice in one object; each key once is accepted"};
+        return true;
+    }
+
+private:
+    std::vector<std::set<std::string>> open_;
+};
+
+std::string without_prefix(std::string text)
+{
+    const auto colon = text.find("] ");
+    return colon == std::string::npos ? text : text.substr(colon + 2);
+}
+
+} // namespace
+
+std::string shown(const Json& value)
+{
+    std::string text = value.dump(-1, ' ', false, Json::error_handler_t::replace);
+    if (text.size() > shown_length)
+        text = text.substr(0, shown_length) + "...";
+    return text;
+}
+
+void refuse(const std::string& place, const Json& value, std::string_view accepted)
+{
+    throw FormError{place + ": " + shown(value) + " is not accepted; " + std::string{accepted} + " is"};
+}
+
+Json parse_strictly(std::string_view text)
+{
+    DoubledKeys doubled;
+    try {
+        return Json::parse(text, [&](int depth, Json::parse_event_t event, Json& parsed) {
+            return doubled(depth, event, parsed);
+        });
+    } catch (const Json::exception& e) {
+        throw FormError{"not JSON: " + without_prefix(e.what())};
+    }
+}
+
+void Reader::finish() const
+{
+    if (strictness_ == Strictness::lenient)
+        return;
+    for (const auto& [key, value] : object_.items()) {
+        if (known_.count(key) > 0)
+            continue;
+        std::string accepted;
+        for (const std::string_view each : known_)
+            accepted += (accepted.empty() ? "" : ", ") + std::string{each};
+        throw FormError{(place_.empty() ? key : place_ + "." + key) + " is not a field; accepted are " + accepted};
+    }
+}
+
+void Reader::read(const Json& json, const std::string& place, std::int64_t& value)
+{
+    const bool fits = json.is_number_integer()
+                      && !(json.is_number_unsigned() && json.get<std::uint64_t>() > 9'000'000'000'000'000ULL);
+    if (!fits || json.get<std::int64_t>() < -9'000'000'000'000'000LL)
+        refuse(place, json, "a whole number (16 digits at most)");
+    value = json.get<std::int64_t>();
+}
+
+void Reader::read(const Json& json, const std::string& place, bool& value)
+{
+    if (!json.is_boolean())
+        refuse(place, json, "true, false or null");
+    value = json.get<bool>();
+}
+
+void Reader::read(const Json& json, const std::string& place, std::string& value)
+{
+    if (!json.is_string())
+        refuse(place, json, "a text");
+    value = json.get<std::string>();
+}
+
+void Reader::read(const Json& json, const std::string& place, rules::Day& value)
+{
+    const auto day = json.is_string() ? rules::parse_day(json.get_ref<const std::string&>()) : std::nullopt;
+    if (!day)
+        refuse(place, json, "a day YYYY-MM-DD");
+    value = *day;
+}
+
+void Reader::read(const Json& json, const std::string& place, rules::Range& value)
+{
+    if (json == "any") {
+        value.any = true;
+        return;
+    }
+    if (!json.is_object())
+        refuse(place, json, "\"any\" or an object with least and greatest");
+    Reader inner{json, place, strictness_};
+    inner("least", value.least);
+    inner("greatest", value.greatest);
+    inner.finish();
+}
+
+// "Anything else: use."
+void Reader::read(const Json& json, const std::string&, rules::Purpose& value)
+{
+    value = rules::Purpose::use;
+    for (const auto& [name, each] : names_of<rules::Purpose>())
+        if (json.is_string() && json.get_ref<const std::string&>() == name)
+            value = each;
+}
+
+Json Writer::written(const rules::Range& value)
+{
+    if (value.any)
+        return "any";
+    Writer inner;
+    auto copy = value;
+    inner("least", copy.least);
+    inner("greatest", copy.greatest);
+    return std::move(inner).object();
+}
+
+Json SchemaMaker::schema(Is<rules::Range>)
+{
+    const Json ends = {{"least", or_null({{"type", "integer"}})}, {"greatest", or_null({{"type", "integer"}})}};
+    return {{"anyOf", Json::array({{{"const", "any"}},
+                                   {{"type", "object"}, {"additionalProperties", false}, {"properties", ends}}})}};
+}
+
+Json SchemaMaker::schema(Is<rules::Purpose>)
+{
+    return {{"description", "lift, use, repair, examination, return or scrap; anything else: use"}};
+}
+
+} // namespace cotter::records

@@ -1,0 +1,82 @@
+#include "record.hpp"
+
+namespace cotter::records {
+
+namespace {
+
+// UTF-8 JSON with sorted keys, no white space, integers only.
+std::string encode(const Record& record)
+{
+    const Entry& e = record.entry;
+    const Json json = {{"about", e.about},
+                       {"after", e.after},
+                       {"at", e.at.count()},
+                       {"body", e.body},
+                       {"body_version", body_version},
+                       {"boot", e.boot},
+                       {"boot_seconds", e.boot_seconds},
+                       {"by", e.by},
+                       {"day", rules::to_string(e.day)},
+                       {"device", record.device},
+                       {"how", e.how},
+                       {"kind", e.kind},
+                       {"prev", record.prev},
+                       {"seq", record.seq},
+                       {"who", e.who}};
+    return json.dump();
+}
+
+Entry entry_of(const Json& json)
+{
+    Entry e;
+    e.about = json.at("about").get<std::string>();
+    e.after = json.at("after").get<std::vector<std::string>>();
+    e.at = rules::Instant{json.at("at").get<std::int64_t>()};
+    e.body = json.at("body");
+    e.boot = json.at("boot").get<std::string>();
+    e.boot_seconds = json.at("boot_seconds").get<std::int64_t>();
+    e.by = json.at("by").get<std::string>();
+    e.how = json.at("how").get<std::string>();
+    e.kind = json.at("kind").get<std::string>();
+    e.who = json.at("who").get<std::string>();
+    const auto day = rules::parse_day(json.at("day").get<std::string>());
+    if (!day)
+        throw FormError{"day: a day YYYY-MM-DD is accepted"};
+    e.day = *day;
+    return e;
+}
+
+} // namespace
+
+Record sign(const Entry& entry, const DeviceKey& key, const Head& head)
+{
+    Record record;
+    record.device = key.device();
+    record.seq = head.seq + 1;
+    record.prev = head.hash;
+    record.entry = entry;
+    record.bytes = encode(record);
+    record.hash = record_hash(record.bytes);
+    record.sig = key.sign(record.bytes);
+    return record;
+}
+
+Record parse_record(std::string bytes, std::string sig)
+try {
+    const Json json = Json::parse(bytes);
+    Record record;
+    record.device = json.at("device").get<std::string>();
+    record.seq = json.at("seq").get<std::int64_t>();
+    record.prev = json.at("prev").get<std::string>();
+    record.entry = entry_of(json);
+    if (json.at("body_version").get<std::int64_t>() > body_version)
+        throw FormError{"body_version: a newer program wrote this record"};
+    record.hash = record_hash(bytes);
+    record.bytes = std::move(bytes);
+    record.sig = std::move(sig);
+    return record;
+} catch (const Json::exception& e) {
+    throw FormError{std::string{"not a record: "} + e.what()};
+}
+
+} // namespace cotter::records

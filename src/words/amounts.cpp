@@ -1,0 +1,79 @@
+#include "amounts.hpp"
+
+#include <fmt/format.h>
+
+#include <array>
+#include <cmath>
+#include <string_view>
+
+namespace cotter::words {
+
+namespace {
+
+constexpr std::array<std::string_view, 7> weekdays{"Sun", "Mon", "Tue", "Wed", "Thu", "Fri", "Sat"};
+constexpr std::array<std::string_view, 12> months{"Jan", "Feb", "Mar", "Apr", "May", "Jun",
+                                                  "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"};
+
+std::string grouped(std::string digits)
+{
+    if (digits.size() < 5)
+        return digits;
+    for (std::size_t i = digits.size() - 3; i > 0 && i < digits.size(); i = i > 3 ? i - 3 : 0)
+        digits.insert(i, " ");
+    return digits;
+}
+
+std::string counted(double value, rules::Unit unit)
+{
+    switch (unit) {
+    case rules::Unit::none:
+    case rules::Unit::person:
+    case rules::Unit::day: return whole(value);
+    case rules::Unit::kilogram: return whole(value) + " kg";
+    case rules::Unit::millimetre: return whole(value) + " mm";
+    case rules::Unit::millidegree: return fmt::format("{:.1f}\u00b0", value / 1000);
+    case rules::Unit::newton_metre: return whole(value) + " N m";
+    }
+    return whole(value);
+}
+
+} // namespace
+
+std::string whole(double value)
+{
+    return grouped(fmt::format("{:.0f}", std::ceil(value - 1e-9)));
+}
+
+std::string amount(const rules::Figure& value, rules::Unit unit)
+{
+    if (const auto* day = std::get_if<rules::Day>(&value))
+        return long_day(*day);
+    if (const auto* number = std::get_if<double>(&value))
+        return counted(*number, unit);
+    return "not known";
+}
+
+std::string short_day(rules::Day day)
+{
+    const date::year_month_day ymd{day};
+    const date::weekday weekday{day};
+    return fmt::format("{} {} {}", weekdays[weekday.c_encoding()], static_cast<unsigned>(ymd.day()),
+                       months[static_cast<unsigned>(ymd.month()) - 1]);
+}
+
+std::string long_day(rules::Day day)
+{
+    return fmt::format("{} {}", short_day(day), static_cast<int>(date::year_month_day{day}.year()));
+}
+
+std::string metres(std::int64_t millimetres)
+{
+    return fmt::format("{:.1f} m", static_cast<double>(millimetres) / 1000);
+}
+
+std::string clock_time(int minutes_of_day)
+{
+    return fmt::format("{:02}:{:02}", minutes_of_day / 60, minutes_of_day % 60);
+}
+
+} // namespace cotter::words

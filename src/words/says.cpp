@@ -1,0 +1,107 @@
+#include "amounts.hpp"
+#include "finding_table.hpp"
+#include "finding_words.hpp"
+#include "setting.hpp"
+#include "standing.hpp"
+
+#include <fmt/args.h>
+#include <fmt/format.h>
+
+namespace cotter::words {
+
+using namespace rules;
+
+namespace {
+
+std::string stands(const Question& question)
+{
+    return standing_of(question.setting_records).state.value_or("not known");
+}
+
+// The states that take this barrel, "hole 1 or hole 2".
+std::string wanted(const Question& question)
+{
+    const Item* attachment = find_item(question, Role::attachment);
+    std::string names;
+    if (attachment && attachment->model && question.pipe && question.pipe->barrel)
+        for (const State& state : attachment->model->states)
+            if (serves(state, *question.pipe->barrel))
+                names += (names.empty() ? "" : " or ") + state.name.value_or("?");
+    return names.empty() ? "another setting" : names;
+}
+
+std::string days_left(const Finding& finding)
+{
+    const auto* today = std::get_if<Day>(&finding.measured);
+    const auto* last = std::get_if<Day>(&finding.limit);
+    if (!today || !last)
+        return "soon";
+    const auto days = days_between(*today, *last).count();
+    return days == 0 ? "today" : days == 1 ? "in 1 day" : fmt::format("in {} days", days);
+}
+
+std::string outside(const Finding& finding)
+{
+    if (finding.unit == Unit::none)
+        return "Machine, attachment, pipe or place is not in it";
+    return (finding.unit == Unit::kilogram ? "Load " : "Radius ") + amount(finding.measured, finding.unit) + " of "
+           + amount(finding.limit, finding.unit);
+}
+
+class Filling {
+public:
+    Filling(const Finding& finding, const Question& question, const Naming& naming)
+    {
+        const std::string measured = amount(finding.measured, finding.unit);
+        const std::string limit = amount(finding.limit, finding.unit);
+        put("who", finding.about.empty() ? "" : ": " + naming(finding.about));
+        put("measured", measured);
+        put("limit", limit);
+        put("of", measured + " of " + limit);
+        put("left", days_left(finding));
+        put("outside", outside(finding));
+        const bool setting = row(finding.code) == Row::setting;
+        put("stands", setting ? stands(question) : "");
+        put("wanted", setting ? wanted(question) : "");
+    }
+    std::string fill(std::string_view text) const { return fmt::vformat(text, arguments_); }
+
+private:
+    void put(const char* name, std::string value) { arguments_.push_back(fmt::arg(name, std::move(value))); }
+    fmt::dynamic_format_arg_store<fmt::format_context> arguments_;
+};
+
+} // namespace
+
+std::string as_is(const std::string& id) { return id; }
+
+std::string Sentence::joined() const
+{
+    return detail.empty() ? headline + "." : headline + ". " + detail + ".";
+}
+
+Sentence says(const Finding& finding, const Question& question, const Naming& naming)
+{
+    const Filling filling{finding, question, naming};
+    const FindingWords& words = words_of(finding.code);
+    return {filling.fill(words.headline), filling.fill(words.detail)};
+}
+
+std::string_view clears(Code code) { return words_of(code).clears; }
+std::string_view button(Code code) { return words_of(code).button; }
+std::string_view source(Code code) { return words_of(code).source; }
+
+// A second look after a move; the items that a move or a coupling touches; the briefing for a plan not yet in force.
+bool waits_for(Code later, Code first)
+{
+    return (later == Code::setting_unseen && first == Code::setting_wrong)
+           || (later == Code::check_stale && (first == Code::setting_wrong || first == Code::hitch_unseen))
+           || (later == Code::briefing_none && first == Code::plan_out_of_date);
+}
+
+std::string_view verdict(bool may_lift)
+{
+    return may_lift ? "MAY LIFT" : "DO NOT LIFT";
+}
+
+} // namespace cotter::words
