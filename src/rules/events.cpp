@@ -67,6 +67,12 @@ bool is_event(const Event& event, const Item& item)
     return true;
 }
 
+bool can_stop(const Event& event, const Item& item)
+{
+    const bool small_repair = event.kind == EventKind::repair && no(event.structural);
+    return event.kind != EventKind::touch && !small_repair && is_event(event, item);
+}
+
 bool clears(const Report& report, const Event& event)
 {
     const bool full_and_later = is_full(report) && event.day && report.examined && *report.examined > *event.day;
@@ -75,8 +81,7 @@ bool clears(const Report& report, const Event& event)
 
 bool stops(const Question& question, const Item& item, const Event& event, Day today)
 {
-    const bool small_repair = event.kind == EventKind::repair && no(event.structural);
-    if (event.kind == EventKind::touch || small_repair || !is_event(event, item) || !has_begun(event, today))
+    if (!can_stop(event, item) || !has_begun(event, today))
         return false;
     return !is_examined(question, item, event, today) && !(is_knock(event) && is_assessed_fit(event));
 }

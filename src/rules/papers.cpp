@@ -131,10 +131,8 @@ void look_at(const Paper& paper, Papers& papers)
         offer(papers.governing, paper);
     if (full || paper.examined)
         offer(papers.newest, paper);
-    else {
-        papers.undated_unsafe = papers.undated_unsafe || no(paper.safe);
-        papers.undated_unsaid = papers.undated_unsaid || !paper.safe;
-    }
+    else if (!yes(paper.safe))
+        papers.doubtful.push_back(paper.report);
 }
 
 void look_at_reports(const Question& question, const Item& item, Day today, Papers& papers)

@@ -37,9 +37,8 @@ struct OpenDefect {
 
 struct Papers {
     Paper governing;
-    Paper newest;               // report of any kind
-    bool undated_unsafe = false; // a report that is neither full nor dated says not safe; it may be the newest
-    bool undated_unsaid = false; // ... or does not say
+    Paper newest; // report of any kind
+    std::vector<const Report*> doubtful; // neither full nor dated nor saying safe: each may be the newest
     bool future = false; // a report or declaration dated after today, which is not used
     std::vector<OpenDefect> open;
 };

@@ -32,8 +32,7 @@ void ask(const Data& data, Findings& out)
 bool clears_an_event(const Case& asked, const Item& item, const Report& report)
 {
     return std::any_of(asked.question.events.begin(), asked.question.events.end(), [&](const Event& event) {
-        return contains(event.units, item.tag) && event.kind != EventKind::touch && is_event(event, item)
-               && clears(report, event);
+        return contains(event.units, item.tag) && can_stop(event, item) && clears(report, event);
     });
 }
 
@@ -56,7 +55,7 @@ bool is_used(const Case& asked, std::size_t i, const Report& report)
         return false;
     const bool open = std::any_of(papers.open.begin(), papers.open.end(),
                                   [&](const OpenDefect& each) { return each.report == &report; });
-    return &report == papers.governing.report || &report == papers.newest.report || open
+    return &report == papers.governing.report || &report == papers.newest.report || contains(papers.doubtful, &report) || open
            || clears_an_event(asked, item, report) || clears_a_defect(asked, item, report);
 }
 

@@ -61,9 +61,14 @@ bool defect_stops(const Defect& defect, Day today)
     return defect.danger != Danger::could_become || !defect.by_day || *defect.by_day < today;
 }
 
+bool any_doubtful(const Papers& papers, Flag safe)
+{
+    return std::any_of(papers.doubtful.begin(), papers.doubtful.end(), [&](const Report* each) { return each->safe == safe; });
+}
+
 bool is_unsafe(const Papers& papers, Day today)
 {
-    const bool says_not = papers.undated_unsafe || (papers.newest && no(papers.newest.safe));
+    const bool says_not = (papers.newest && no(papers.newest.safe)) || any_doubtful(papers, Flag{false});
     const bool interim_says_not = papers.governing.kind == PaperKind::interim && no(papers.governing.safe);
     return says_not || interim_says_not
            || std::any_of(papers.open.begin(), papers.open.end(),
@@ -117,7 +122,7 @@ void ask_report(const Case& asked, const Item& item, const Report& report, Findi
 
 void ask_newest_and_defects(const Case& asked, const Item& item, const Papers& papers, Findings& out)
 {
-    if (papers.undated_unsaid || (papers.newest && !papers.newest.safe))
+    if ((papers.newest && !papers.newest.safe) || any_doubtful(papers, std::nullopt))
         out.add(Code::exam_incomplete, item.tag);
     if (is_unsafe(papers, asked.today))
         out.add(Code::exam_unsafe, item.tag);

@@ -29,7 +29,7 @@ bool seen_by_eye_this_shift(const Case& asked, const Standing& standing)
     const auto& records = asked.question.setting_records;
     return std::any_of(records.begin(), records.end(), [&](const SettingRecord& each) {
         const bool tells = standing.disputed || (each.state == standing.state && is_since_change(standing, each));
-        return each.kind == SettingKind::seen && yes(each.by_eye) && asked.this_shift(each.at) && tells;
+        return each.kind == SettingKind::seen && each.state && yes(each.by_eye) && asked.this_shift(each.at) && tells;
     });
 }
 

@@ -221,8 +221,10 @@ Standing History::standing() const
     standing.ever_changed = std::any_of(order_.begin(), order_.end(), [&](std::size_t i) { return is_change(i); });
     const auto all = disputes();
     standing.disputed = std::any_of(all.begin(), all.end(), [&](const auto& members) { return !is_ended(members); });
+    bool said = true;
     for (const std::size_t claim : newest(&History::claims)) {
-        standing.state = records_[claim].state;
+        said = said && records_[claim].state;
+        standing.state = said ? records_[claim].state : std::nullopt;
         if (!is_change(claim))
             add_changers_behind(standing, claim);
     }
