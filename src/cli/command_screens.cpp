@@ -1,2 +1,137 @@
+// cotter, cotter cab, cotter site, cotter yard: the screens.
+
+#include "boot_clock.hpp"
 #include "command.hpp"
-namespace cotter::cli { void add_screens(CLI::App&, Chosen&) {} }
+#include "local_time.hpp"
+#include "session.hpp"
+#include "window.hpp"
+
+#include <chrono>
+#include <cmath>
+#include <cstdlib>
+#include <memory>
+
+namespace cotter::cli {
+
+namespace {
+
+struct Options {
+    std::string store, size, layout, picture;
+    Given at{"--at", ""}, px_per_mm{"--px-per-mm", ""};
+};
+
+std::string default_store()
+{
+    if (const char* data = std::getenv("XDG_DATA_HOME"); data && *data != '\0')
+        return std::string{data} + "/cotter/book.db";
+    const char* home = std::getenv("HOME");
+    return std::string{home ? home : "."} + "/.local/share/cotter/book.db";
+}
+
+// The book named, or the one of this user, made if it is not there.
+std::unique_ptr<db::Store> open_or_make(const std::string& given)
+{
+    const std::string path = given.empty() ? default_store() : given;
+    if (std::filesystem::exists(path))
+        return db::Store::open(path);
+    if (!given.empty())
+        throw BadInput{"--store: \"" + given + "\" is not there; a book that is there is accepted, or none for your own"};
+    return db::Store::make(path, {"this device", false, now(), rules::utc_day(now())});
+}
+
+void read_size(const std::string& size, ui::WindowFacts& facts)
+{
+    const auto cross = size.find('x');
+    if (size.empty())
+        return;
+    if (cross == std::string::npos)
+        throw BadInput{"--size: \"" + size + "\" is not accepted; WxH in pixels, such as 1280x800, is"};
+    facts.width = static_cast<int>(whole_between({"--size", size.substr(0, cross)}, 200, 10'000));
+    facts.height = static_cast<int>(whole_between({"--size", size.substr(cross + 1)}, 200, 10'000));
+}
+
+ui::WindowFacts window_facts(const Options& options)
+{
+    ui::WindowFacts facts;
+    read_size(options.size, facts);
+    if (options.px_per_mm.is_given()) {
+        facts.px_per_mm = positive(options.px_per_mm);
+        if (*facts.px_per_mm < 2 || *facts.px_per_mm > 40)
+            throw BadInput{"--px-per-mm: \"" + options.px_per_mm.text + "\" is not accepted; 2 to 40 is"};
+    }
+    facts.layout_file = options.layout;
+    facts.picture_file = options.picture;
+    return facts;
+}
+
+// The clock of the screens: in a sample book it runs on from --at.
+class Running {
+public:
+    Running(Session& session, bool sample_at) : session_{session}, moves_{sample_at}, from_{session.at()} {}
+
+    rules::Instant now() const
+    {
+        if (!moves_)
+            return session_.at();
+        const auto since = std::chrono::steady_clock::now() - start_;
+        return from_ + rules::Instant{std::chrono::duration_cast<std::chrono::seconds>(since).count()};
+    }
+
+    desk::Hand hand(const std::string& by) const
+    {
+        desk::Hand hand = session_.hand(by);
+        hand.at = now();
+        hand.day = desk::local_day(hand.at, desk::zone_of(session_.store(), desk::current_site(session_.store())));
+        return hand;
+    }
+
+private:
+    Session& session_;
+    bool moves_;
+    rules::Instant from_;
+    std::chrono::steady_clock::time_point start_ = std::chrono::steady_clock::now();
+};
+
+int open_screens(const Options& options, ui::Door door)
+{
+    ui::WindowFacts facts = window_facts(options);
+    if (!std::getenv("DISPLAY"))
+        throw BadInput{"no display: the screens need one; `cotter board` and `cotter lift` work in a terminal"};
+    Session session{open_or_make(options.store), options.at, true};
+    const Running running{session, options.at.is_given()};
+    const ui::Outside outside{session.store(), [&] { return running.now(); }, [&](const std::string& by) { return running.hand(by); }};
+    facts.after_first_frame = [&] { session.store().check_on_opening(); };
+    if (!run_window(outside, door, facts))
+        throw BadInput{"no display: the screens need one; `cotter board` and `cotter lift` work in a terminal"};
+    return done;
+}
+
+void add_options(CLI::App& command, Options& options)
+{
+    command.add_option("--store", options.store, "the book (default your own)");
+    command.add_option("--at", options.at.text, "the clock of a sample book, YYYY-MM-DDThh:mm:ssZ");
+    command.add_option("--px-per-mm", options.px_per_mm.text, "true size of the display");
+    command.add_option("--size", options.size, "WxH, pixels");
+    command.add_option("--layout", options.layout, "write what stands where into this file after each frame");
+    command.add_option("--picture", options.picture, "write the first frame into this file (PPM) and close");
+}
+
+} // namespace
+
+void add_screens(CLI::App& app, Chosen& chosen)
+{
+    const std::vector<std::tuple<const char*, const char*, ui::Door>> doors{{"cab", "The plant operator's screens", ui::Door::cab},
+                                                                            {"site", "The site's screens", ui::Door::site},
+                                                                            {"yard", "The hire desk's screens", ui::Door::yard}};
+    for (const auto& [name, says, door] : doors) {
+        auto options = std::make_shared<Options>();
+        auto* command = app.add_subcommand(name, says);
+        add_options(*command, *options);
+        command->callback([options, door = door, &chosen] { chosen = [options, door] { return open_screens(*options, door); }; });
+    }
+    auto options = std::make_shared<Options>();
+    add_options(app, *options);
+    chosen = [options] { return open_screens(*options, ui::Door::none); };
+}
+
+} // namespace cotter::cli

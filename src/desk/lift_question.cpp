@@ -29,6 +29,13 @@ void copy_field(const Json& from, Json& to, const char* field)
         to[field] = from[field];
 }
 
+// How the machine is coupled to this attachment; {} if it is coupled to another, or to none.
+Json coupling_of(const Book& book, const LiftAsked& asked)
+{
+    Json coupling = doc(book, "coupling", asked.machine);
+    return coupling.value("attachment", "") == asked.unit ? coupling : Json::object();
+}
+
 // Builds one question; each part is named after what it fills.
 class Building {
 public:
@@ -37,9 +44,7 @@ public:
         zone_ = zone_of(book, site_);
         day_ = local_day(asked.now, zone_);
         rigging_ = doc(book, "rigging", asked.machine);
-        coupling_ = doc(book, "coupling", asked.machine);
-        if (coupling_.value("attachment", "") != asked.unit)
-            coupling_ = Json::object();
+        coupling_ = coupling_of(book, asked);
         plan_ = plan_for(book, site_, day_);
     }
 
@@ -71,7 +76,6 @@ private:
     Json place_in_plan() const;
     void trench(const Json& place);
     void clock_and_book();
-    std::vector<std::string> load_path() const;
 
     const Book& book_;
     const LiftAsked& asked_;
@@ -89,26 +93,9 @@ void Building::when_and_where()
         q_.shift = records::read_shift(shift);
 }
 
-std::vector<std::string> Building::load_path() const
-{
-    std::vector<std::string> path;
-    const auto add = [&](const std::optional<std::string>& unit) {
-        if (unit && book_.fact("unit", *unit))
-            path.push_back(*unit);
-    };
-    add(asked_.machine);
-    add(text(coupling_, "hitch"));
-    add(text(doc(book_, "headplate", asked_.unit), "headplate"));
-    for (const char* list : {"hooks", "slings"})
-        for (const auto& each : rigging_.value(list, std::vector<std::string>{}))
-            add(each);
-    add(asked_.unit);
-    return path;
-}
-
 void Building::gear()
 {
-    const ItemsOfQuestion gear{book_, load_path(), asked_.now};
+    const ItemsOfQuestion gear{book_, load_path(book_, asked_), asked_.now};
     q_.items = gear.items();
     q_.reports = gear.reports();
     q_.events = gear.events();
@@ -257,6 +244,24 @@ void Building::clock_and_book()
 }
 
 } // namespace
+
+std::vector<std::string> load_path(const Book& book, const LiftAsked& asked)
+{
+    std::vector<std::string> path;
+    const auto add = [&](const std::optional<std::string>& unit) {
+        if (unit && book.fact("unit", *unit))
+            path.push_back(*unit);
+    };
+    add(asked.machine);
+    add(text(coupling_of(book, asked), "hitch"));
+    add(text(doc(book, "headplate", asked.unit), "headplate"));
+    const Json rigging = doc(book, "rigging", asked.machine);
+    for (const char* list : {"hooks", "slings"})
+        for (const auto& each : rigging.value(list, std::vector<std::string>{}))
+            add(each);
+    add(asked.unit);
+    return path;
+}
 
 Question lift_question(const Book& book, const LiftAsked& asked)
 {

@@ -8,6 +8,7 @@
 
 #include <optional>
 #include <string>
+#include <vector>
 
 namespace cotter::desk {
 
@@ -20,6 +21,9 @@ struct LiftAsked {
     std::optional<rules::Sector> sector;
     rules::Instant now{0};
 };
+
+// The units of the load path, top first: machine, hitch, headplate, hooks, slings, attachment.
+std::vector<std::string> load_path(const Book& book, const LiftAsked& asked);
 
 rules::Question lift_question(const Book& book, const LiftAsked& asked);
 

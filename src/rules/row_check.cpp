@@ -2,6 +2,7 @@
 // Source: common practice, no source (a check each shift); PUWER 1998 reg. 5 and INDG422 for its being needed at all.
 
 #include "case.hpp"
+#include "check_lines.hpp"
 #include "events.hpp"
 
 #include <algorithm>
@@ -130,6 +131,20 @@ void ask_defects(const Case& asked, const Item& item, Findings& out)
 }
 
 } // namespace
+
+std::vector<Id> lines_to_answer(const Question& question, const Item& item)
+{
+    std::vector<Id> lines;
+    if (!has_sheet(item))
+        return lines;
+    const Case asked{question, question.day};
+    for (const SheetItem& line : item.sheet) {
+        const auto newest = newest_answer(asked, item, line);
+        if (line.id && (!newest || line_is_stale(asked, item, line, *newest)))
+            lines.push_back(*line.id);
+    }
+    return lines;
+}
 
 void check_row(const Case& asked, Findings& out)
 {

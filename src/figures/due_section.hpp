@@ -1,0 +1,28 @@
+#pragma once
+
+#include "day.hpp"
+#include "figure.hpp"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace cotter::figures {
+
+struct DueMark {
+    std::string label, date;             // "KB-04", "Fri 4 Dec"
+    int column = 0;                      // attachments, slings and hooks, machines and hitches
+    std::optional<rules::Day> latest;    // nothing: not known
+    std::optional<Sign> sign;            // only when something must be done
+};
+
+// The due board as a section through time: today is the ground line, weeks from Monday go down like depth on a staff,
+// units hang at their date on leaders; what is out of date or without a date stands above ground.
+// Marks that do not fit are left out and counted in `left_out`.
+struct DueSection {
+    Figure figure;
+    int left_out = 0;
+};
+DueSection due_section(const std::vector<DueMark>& marks, rules::Day today, double width, double height);
+
+} // namespace cotter::figures

@@ -1,0 +1,149 @@
+// What screens read is derived from the records, can be rebuilt, and is told apart from what the records say.
+
+#include "books.hpp"
+#include "raw.hpp"
+
+#include <doctest/doctest.h>
+
+#include <algorithm>
+#include <random>
+
+using namespace cotter;
+using namespace cotter::tests;
+
+TEST_SUITE_BEGIN("derived tables");
+
+namespace {
+
+// Everything that is written twice, corrected and stood down is in it too.
+void write_a_lot(db::Store& store)
+{
+    store.append(one_of_each_kind());
+    const auto twice = store.append({pipe("sk-450", 700, 7000), pipe("sk-600", 1290, 7060), person("hallam", "O. Hallam, once more", 7120)});
+    store.append({entry("correction", "sk-450", {{"corrects", twice[0].hash}, {"why", "typed wrong"}, {"body", {{"name", "DN 450"}, {"stated_kg", 680}}}}, 7180),
+                  entry("correction", "sk-600", {{"corrects", twice[1].hash}, {"why", "never delivered"}, {"void", true}}, 7240)});
+    const auto stop = store.append({entry("stop_called", "fenwold-og-1107", {{"why", "Jaw looks bent"}}, 7300)});
+    store.append({entry("stop_lifted", "fenwold-og-1107", {{"stop", stop[0].hash}, {"why", "Looked at, straight"}}, 7360)});
+}
+
+const std::vector<std::string> tamperings{
+    "UPDATE fact SET doc = replace(doc, '1290', '1190') WHERE kind = 'pipe'", "UPDATE fact SET open = 1 - open WHERE kind = 'stop'",
+    "UPDATE fact SET at = at + 1 WHERE kind = 'model'", "UPDATE fact SET heads = '[]' WHERE kind = 'pipe'",
+    "DELETE FROM fact WHERE kind = 'stop'", "DELETE FROM fact_about WHERE kind = 'stop'", "DELETE FROM fact_record WHERE kind = 'stop'",
+    "INSERT INTO fact VALUES ('pipe', 'made-up', 0, 1, '[]', '{}')", "INSERT INTO fact_about VALUES ('made-up', 'stop', 'x')",
+    "DELETE FROM fact"};
+
+} // namespace
+
+TEST_CASE("the tables made as records came equal those rebuilt from all of them")
+{
+    const Scratch scratch;
+    const auto store = make_book(scratch.book());
+    write_a_lot(*store);
+    const std::string before = store->derived_tables();
+    CHECK(before.size() > 1000);
+    store->rebuild();
+    CHECK(store->derived_tables() == before);
+}
+
+TEST_CASE("the tables are the same however the entries are cut into transactions")
+{
+    const Scratch scratch;
+    const auto one_by_one = make_book(scratch.folder() / "one.db"), together = make_book(scratch.folder() / "all.db");
+    for (const Entry& each : one_of_each_kind())
+        one_by_one->append({each});
+    together->append(one_of_each_kind());
+    for (const char* kind : {"pipe", "model", "person", "report", "plan", "setting", "trench", "lift"}) {
+        CAPTURE(kind);
+        REQUIRE(one_by_one->facts(kind).size() == together->facts(kind).size());
+        CHECK(one_by_one->facts(kind).size() > 0);
+    }
+    CHECK(one_by_one->fact("pipe", "sk-450")->doc == together->fact("pipe", "sk-450")->doc);
+    CHECK(one_by_one->verify().damaged.empty());
+    CHECK(together->verify().damaged.empty());
+}
+
+TEST_CASE("whatever is changed in a derived table, verify says so and rebuild mends it")
+{
+    const Scratch scratch;
+    std::string good;
+    {
+        const auto store = make_book(scratch.book());
+        write_a_lot(*store);
+        store->append({pipe("sk-900", 1290)});
+        good = store->derived_tables();
+    }
+    for (const std::string& tampering : tamperings) {
+        CAPTURE(tampering);
+        Raw{scratch.book()}.run(tampering);
+        const auto store = db::Store::open(scratch.book());
+        REQUIRE(store->derived_tables() != good);
+        const auto found = store->verify();
+        REQUIRE(found.damaged.size() == 1);
+        CHECK(contains(found.damaged[0].what, "a derived table differs from what the records say"));
+        store->rebuild();
+        CHECK(store->derived_tables() == good);
+        CHECK(store->verify().damaged.empty());
+    }
+}
+
+TEST_CASE("verify changes nothing, not even a derived table that is wrong")
+{
+    const Scratch scratch;
+    make_small_book(scratch.book());
+    Raw{scratch.book()}.run("DELETE FROM fact WHERE kind = 'pipe'");
+    const auto store = db::Store::open(scratch.book());
+    const std::string before = store->derived_tables();
+    CHECK(store->verify().damaged.size() == 1);
+    CHECK(store->derived_tables() == before);
+}
+
+TEST_CASE("a fact is listed by kind and by the unit that it is about")
+{
+    const Scratch scratch;
+    const auto store = make_book(scratch.book());
+    store->append({entry("stop_called", "u-1", {{"why", "bent"}}), entry("stop_called", "u-2", {{"why", "cracked"}})});
+    CHECK(store->facts("stop").size() == 2);
+    REQUIRE(store->facts_about("stop", "u-2").size() == 1);
+    CHECK(store->facts_about("stop", "u-2")[0].doc.at("why") == "cracked");
+    CHECK(store->facts_about("stop", "u-3").empty());
+    CHECK_FALSE(store->fact("stop", "u-1").has_value());
+}
+
+TEST_CASE("the newest records come newest first, of one kind or of all")
+{
+    const Scratch scratch;
+    const auto store = make_book(scratch.book());
+    store->append({pipe("a", 1, 300), pipe("b", 2, 100), person("c", "C", 200)});
+    const auto abouts = [&](const char* kind, std::size_t count) {
+        std::string text;
+        for (const auto& each : store->newest(kind, count))
+            text += each.entry.about + " ";
+        return text;
+    };
+    CHECK(abouts("pipe", 9) == "a b ");
+    CHECK(abouts("", 2) == "a c ");
+    CHECK(store->state().newest_record_at == morning + rules::Instant{300});
+}
+
+TEST_CASE("a fact that is written again names its old head, and has one head")
+{
+    const Scratch scratch;
+    const auto store = make_book(scratch.book());
+    const auto first = store->append({pipe("sk-450", 690)});
+    const auto second = store->append({pipe("sk-450", 700, 120)});
+    CHECK(second[0].entry.after == std::vector<std::string>{first[0].hash});
+    CHECK(store->fact("pipe", "sk-450")->heads == std::vector<std::string>{second[0].hash});
+    CHECK_FALSE(store->fact("pipe", "sk-450")->doc.contains("disputed"));
+}
+
+TEST_CASE("the same fact twice in one transaction is in order, not disputed")
+{
+    const Scratch scratch;
+    const auto store = make_book(scratch.book());
+    store->append({pipe("sk-450", 690), pipe("sk-450", 650, 60)});
+    CHECK(store->fact("pipe", "sk-450")->doc.at("stated_kg") == 650);
+    CHECK_FALSE(store->fact("pipe", "sk-450")->doc.contains("disputed"));
+}
+
+TEST_SUITE_END();

@@ -1,0 +1,184 @@
+// Verify names the first record that is not as it was written.
+
+#include "books.hpp"
+#include "raw.hpp"
+
+#include <doctest/doctest.h>
+
+using namespace cotter;
+using namespace cotter::tests;
+
+TEST_SUITE_BEGIN("verify");
+
+namespace {
+
+// A closed book of records 1 to 4, then SQL by somebody who took the triggers away.
+db::Verified after(const std::string& sql)
+{
+    const Scratch scratch;
+    make_small_book(scratch.book());
+    {
+        Raw raw{scratch.book()};
+        raw.drop_triggers();
+        raw.run(sql);
+    }
+    return db::Store::open(scratch.book())->verify();
+}
+
+struct Row {
+    const char* sql;
+    std::int64_t seq;
+    const char* what;
+};
+
+// One character of a text column, at a place from the end; another hex digit.
+#define FLIP(column, from_end)                                                                                       \
+    column " = substr(" column ", 1, length(" column ") - " from_end ") || "                                         \
+           "CASE substr(" column ", length(" column ") + 1 - " from_end ", 1) WHEN 'a' THEN 'b' ELSE 'a' END || "    \
+           "substr(" column ", length(" column ") + 2 - " from_end ")"
+
+const std::vector<Row> damages{
+    {"UPDATE record SET bytes = CAST(replace(CAST(bytes AS TEXT), '690', '790') AS BLOB) WHERE seq = 2", 2, "its bytes are not those that were hashed"},
+    {"UPDATE record SET bytes = CAST(replace(CAST(bytes AS TEXT), 'quill', 'quilt') AS BLOB) WHERE seq = 3", 3, "its bytes are not those that were hashed"},
+    {"UPDATE record SET bytes = CAST(CAST(bytes AS TEXT) || ' ' AS BLOB) WHERE seq = 1", 1, "its bytes are not those that were hashed"},
+    {"UPDATE record SET bytes = x'7b7d' WHERE seq = 2", 2, "not a record"},
+    {"UPDATE record SET bytes = x'' WHERE seq = 4", 4, "not a record"},
+    {"UPDATE record SET bytes = x'ff00ff' WHERE seq = 4", 4, "not a record"},
+    {"UPDATE record SET " FLIP("sig", "0") " WHERE seq = 3", 3, "its signature does not fit"},
+    {"UPDATE record SET " FLIP("sig", "100") " WHERE seq = 1", 1, "its signature does not fit"},
+    {"UPDATE record SET sig = '' WHERE seq = 2", 2, "its signature does not fit"},
+    {"UPDATE record SET sig = (SELECT sig FROM record WHERE seq = 3) WHERE seq = 2", 2, "its signature does not fit"},
+    {"UPDATE record SET " FLIP("hash", "5") " WHERE seq = 4", 4, "its bytes are not those that were hashed"},
+    {"UPDATE record SET kind = 'model' WHERE seq = 2", 2, "a column differs from its bytes"},
+    {"UPDATE record SET about = 'sk-600' WHERE seq = 2", 2, "a column differs from its bytes"},
+    {"UPDATE record SET at = at + 1 WHERE seq = 4", 4, "a column differs from its bytes"},
+    {"UPDATE record SET device = 'f' || substr(device, 2) || 'f' WHERE seq = 1", 1, "a column differs from its bytes"},
+    {"UPDATE record SET seq = 9 WHERE seq = 4", 9, "a column differs from its bytes"},
+    {"DELETE FROM record WHERE seq = 3", 4, "a record before it is missing"},
+    {"DELETE FROM record WHERE seq = 1", 2, "a record before it is missing"},
+    {"DELETE FROM record WHERE seq IN (2, 3)", 4, "a record before it is missing"},
+    {"UPDATE record SET seq = 99 WHERE seq = 2; UPDATE record SET seq = 2 WHERE seq = 3; UPDATE record SET seq = 3 WHERE seq = 99", 2,
+     "a column differs from its bytes"},
+    {"UPDATE record SET sig = '' WHERE seq > 2", 3, "its signature does not fit"}};
+
+// Signed anew by somebody with a key of his own, in the place of record `seq`.
+db::Verified after_forging(std::int64_t seq)
+{
+    const Scratch scratch;
+    const auto key = records::DeviceKey::make();
+    make_small_book(scratch.book());
+    {
+        Raw raw{scratch.book()};
+        raw.drop_triggers();
+        auto forged = records::sign(pipe("sk-450", 500), key, {seq - 1, raw.text("SELECT hash FROM record WHERE seq = " + std::to_string(seq - 1))});
+        const std::string device = raw.text("SELECT device FROM record LIMIT 1");
+        forged.bytes.replace(forged.bytes.find(forged.device), forged.device.size(), device);
+        raw.run("DELETE FROM record WHERE seq >= " + std::to_string(seq));
+        raw.run("INSERT INTO record VALUES ('" + device + "', " + std::to_string(seq) + ", '" + records::record_hash(forged.bytes) + "', 'pipe', 'sk-450', "
+                + std::to_string(forged.entry.at.count()) + ", x'" + records::to_hex(forged.bytes) + "', '" + key.sign(forged.bytes) + "')");
+    }
+    const auto store = db::Store::open(scratch.book());
+    store->rebuild();
+    return store->verify();
+}
+
+} // namespace
+
+TEST_CASE("a good book has no damage, counts its records and gives its head")
+{
+    const Scratch scratch;
+    const auto store = make_book(scratch.book());
+    const auto written = store->append({pipe("sk-450", 690), person("hallam", "O. Hallam")});
+    const auto found = store->verify();
+    CHECK(found.damaged.empty());
+    CHECK(found.records == 3);
+    CHECK(found.head.seq == 3);
+    CHECK(found.head.hash == written.back().hash);
+}
+
+TEST_CASE("the first damaged record is named, with what is wrong with it")
+{
+    for (const Row& row : damages) {
+        CAPTURE(row.sql);
+        const auto found = after(row.sql);
+        REQUIRE(found.damaged.size() == 1);
+        CHECK(found.damaged[0].seq == row.seq);
+        CHECK(contains(found.damaged[0].what, row.what));
+    }
+}
+
+TEST_CASE("the records before the first damage are counted, and the last good one is the head")
+{
+    const auto found = after("UPDATE record SET sig = '' WHERE seq = 4");
+    CHECK(found.records == 3);
+    REQUIRE(found.damaged.size() == 1);
+    CHECK(found.damaged[0].unit == "hallam");
+    CHECK(found.damaged[0].at == morning.count() + 180);
+}
+
+TEST_CASE("a record that another key signed is found, hash and chain in order though they are")
+{
+    for (const std::int64_t seq : {2, 4}) {
+        const auto found = after_forging(seq);
+        REQUIRE(found.damaged.size() == 1);
+        CHECK(found.damaged[0].seq == seq);
+        CHECK(contains(found.damaged[0].what, "its signature does not fit"));
+    }
+}
+
+TEST_CASE("a tail that was cut off, derived tables with it, is not found without a remembered head")
+{
+    const Scratch scratch;
+    make_small_book(scratch.book());
+    const auto remembered = db::Store::open(scratch.book())->verify().head;
+    {
+        Raw raw{scratch.book()};
+        raw.drop_triggers();
+        raw.run("DELETE FROM record WHERE seq = 4; DELETE FROM private");
+    }
+    const auto store = db::Store::open(scratch.book());
+    CHECK(store->verify().damaged.size() == 1); // the derived tables still know of it
+    store->rebuild();
+    CHECK(store->verify().damaged.empty());
+    CHECK(store->verify().head.hash != remembered.hash);
+    CHECK(store->verify().head.seq == remembered.seq - 1);
+}
+
+TEST_CASE("a private value that is not the one recorded is found")
+{
+    for (const char* sql : {"UPDATE private SET value = 'P. Hallam'", "UPDATE private SET salt = '00' || substr(salt, 3)",
+                            "INSERT INTO private VALUES ('person nobody', 'name', '00', 'N. Obody')"}) {
+        CAPTURE(sql);
+        const auto found = after(sql);
+        REQUIRE(found.damaged.size() == 1);
+        CHECK(contains(found.damaged[0].what, "private name is not the one that was recorded"));
+    }
+}
+
+TEST_CASE("a private value that was erased is no damage")
+{
+    CHECK(after("DELETE FROM private").damaged.empty());
+}
+
+TEST_CASE("the opening check finds a broken chain, and says nothing against a good book")
+{
+    const Scratch scratch;
+    make_small_book(scratch.book());
+    {
+        const auto store = db::Store::open(scratch.book());
+        CHECK_FALSE(store->state().checked);
+        store->check_on_opening();
+        CHECK(store->state().checked);
+        CHECK_FALSE(store->state().damaged);
+    }
+    {
+        Raw raw{scratch.book()};
+        raw.drop_triggers();
+        raw.run("DELETE FROM record WHERE seq = 3");
+    }
+    const auto store = db::Store::open(scratch.book());
+    store->check_on_opening();
+    CHECK(store->state().damaged);
+}
+
+TEST_SUITE_END();

@@ -1,0 +1,74 @@
+#pragma once
+
+// The Cab: a shift at the machine, one thing at a time.
+
+#include "cab_sheet.hpp"
+
+#include "decide.hpp"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace cotter::ui {
+
+class Cab {
+public:
+    explicit Cab(const Outside& outside) : outside_{outside} {}
+
+    // Draws the page and does what was asked; false when the operator has stood down or gone back to the first screen.
+    bool draw(Sheet& sheet);
+
+private:
+    enum class Page { who, machine, pipe, sheet, look, move, set_to, second, second_look, check, failed, lock, clears, report, report_unit, lift, load_up, gone };
+
+    void draw_page(Sheet& sheet);
+    void choose_person(Sheet& sheet);
+    void choose_machine(Sheet& sheet);
+    void choose_pipe(Sheet& sheet);
+    void work(Sheet& sheet);
+    void act(const CabPressed& pressed, const CabSheet& view, std::size_t fit);
+    void act_on(const rules::Finding& finding);
+    void look(Sheet& sheet);
+    void step_of_move(Sheet& sheet);
+    void choose_state(Sheet& sheet);
+    void choose_second(Sheet& sheet);
+    void second_look(Sheet& sheet);
+    void check(Sheet& sheet);
+    void say_what_now(Sheet& sheet);
+    void answer(const std::string& said);
+    void finish_line();
+    void look_at_lock(Sheet& sheet);
+    void explain(Sheet& sheet);
+    void report(Sheet& sheet);
+    void report_unit(Sheet& sheet);
+    void ask_for_lift();
+    void lift(Sheet& sheet);
+    void load_up(Sheet& sheet);
+
+    void go(Page page);
+    void write(records::Entry entry);
+    std::optional<std::size_t> ask(Sheet& sheet, const Choice& choice);
+    void think(); // the question and its decision, anew if the book, the minute or what is asked changed
+    records::Json model() const;
+    Choice states_choice(const std::string& question) const;
+    std::string hitch() const;
+    desk::LiftAsked asked() const;
+
+    const Outside& outside_;
+    Page page_ = Page::who;
+    std::size_t turned_ = 0, first_ = 0;
+    std::string operator_, machine_, unit_, pipe_;
+    std::size_t step_ = 0;
+    std::string second_;
+    std::vector<ToCheck> to_check_;
+    std::size_t line_ = 0;
+    std::vector<desk::CheckAnswer> answers_;
+    std::optional<rules::Finding> explained_;
+    std::string reported_, lift_;
+    rules::Question question_;
+    rules::Decision decision_;
+    std::string thought_of_;
+};
+
+} // namespace cotter::ui

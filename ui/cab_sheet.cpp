@@ -1,0 +1,113 @@
+#include "cab_sheet.hpp"
+
+namespace cotter::ui {
+
+namespace {
+
+constexpr double plate_h = 25.8, buttons_h = 25;
+
+struct Places {
+    Box plate, rows, picture, buttons;
+};
+
+// A wide glass has the picture at the right; a tall one under the plate. The plate and the buttons never move.
+Places places(const Sheet& sheet)
+{
+    const double w = sheet.width(), bottom = sheet.height() - title_height(sheet);
+    if (w > sheet.height()) {
+        const double left = w * 0.553;
+        return {{0, 0, left, plate_h}, {0, plate_h, left, bottom - plate_h}, {left + 1.5, 0, w - left - 1.5, bottom - buttons_h},
+                {left + 1.5, bottom - buttons_h, w - left - 1.5, buttons_h}};
+    }
+    const double picture = 62;
+    return {{0, 0, w, plate_h}, {0, plate_h + picture, w, bottom - plate_h - picture - buttons_h}, {0, plate_h, w, picture},
+            {0, bottom - buttons_h, w, buttons_h}};
+}
+
+void draw_under(Sheet& sheet, const CabSheet& view, const Box& box)
+{
+    double y = box.y + 8;
+    for (const std::string& line : view.under) {
+        sheet.wrapped({box.x + 15, y, box.w - 18, 0}, Letter::bold, line, 1);
+        y += 8;
+    }
+}
+
+void draw_ranges(Sheet& sheet, const CabSheet& view, double x, double y, double w)
+{
+    if (!view.ranges.empty() && view.picture->barrel > 0)
+        sheet.figure(figures::ranges_ladder(view.ranges, view.picture->barrel, w), x, y);
+}
+
+void draw_picture(Sheet& sheet, const CabSheet& view, const Box& box)
+{
+    sheet.fill(box, day.sheet);
+    sheet.frame(box, thin_mm);
+    sheet.wrapped({box.x + 3, box.y + 3.2, box.w - 6, 0}, Letter::bold, view.gear, 1);
+    sheet.wrapped({box.x + 3, box.y + 9.2, box.w - 6, 0}, Letter::second, view.pipe, 1, day.second);
+    if (!view.picture) {
+        sheet.wrapped({box.x + 3, box.y + 22, box.w - 6, 0}, Letter::text, "Look at the attachment first and say how it stands. Then it is drawn here.", 4);
+        return;
+    }
+    const bool wide = box.w > 110;
+    const double ladder_h = view.ranges.empty() ? 0 : 6.2 * static_cast<double>(view.ranges.size()) + 4;
+    const double w = wide ? box.w * 0.52 : box.w - 10, h = wide ? box.h - 17 : box.h - 17 - ladder_h;
+    sheet.figure(figures::attachment(*view.picture, w, h), box.x + 4, box.y + 15);
+    if (wide)
+        draw_ranges(sheet, view, box.x + box.w * 0.56, box.y + box.h - ladder_h - 4, box.w * 0.44 - 5);
+    else
+        draw_ranges(sheet, view, box.x + 4, box.y + box.h - ladder_h, box.w - 8);
+}
+
+std::optional<figures::Sign> done_sign(bool done)
+{
+    return done ? figures::Sign::in_order : figures::Sign::stop;
+}
+
+std::optional<CabPressed::What> draw_buttons(Sheet& sheet, const CabSheet& view, const Box& box)
+{
+    using What = CabPressed::What;
+    std::optional<What> pressed;
+    const double w = (box.w - 4 - 3 * glove.gap) / 4, y = box.y + (box.h - glove.target) / 2;
+    double x = box.x + 1;
+    const auto button = [&](const char* words, std::optional<figures::Sign> sign, What what) {
+        if (sheet.button(words, {x, y, w, glove.target}, sign))
+            pressed = what;
+        x += w + glove.gap;
+    };
+    button("Check", done_sign(view.check_done), What::check);
+    button(view.has_setting ? "Pin" : "Pipe", view.has_setting ? done_sign(view.setting_right) : std::nullopt, What::pin);
+    button("Lift", std::nullopt, What::lift);
+    button("Report", std::nullopt, What::report);
+    return pressed;
+}
+
+} // namespace
+
+std::size_t cab_rows(const Sheet& sheet)
+{
+    return rows_that_fit(places(sheet).rows);
+}
+
+std::optional<CabPressed> draw(Sheet& sheet, const CabSheet& view, std::size_t first)
+{
+    std::optional<CabPressed> pressed;
+    const Places at = places(sheet);
+    sheet.fill({0, 0, sheet.width(), sheet.height()}, day.ground);
+    draw(sheet, view.plate, at.plate);
+    Box rows = at.rows;
+    if (!view.under.empty()) {
+        draw_under(sheet, view, rows);
+        rows.y += 31;
+        rows.h -= 31;
+    }
+    if (const auto row = draw(sheet, view.rows, first, rows))
+        pressed = *row == view.rows.size() ? CabPressed{CabPressed::What::more} : CabPressed{CabPressed::What::row, *row};
+    draw_picture(sheet, view, at.picture);
+    if (const auto what = draw_buttons(sheet, view, at.buttons))
+        pressed = CabPressed{*what};
+    draw(sheet, view.title);
+    return pressed;
+}
+
+} // namespace cotter::ui

@@ -1,0 +1,283 @@
+#include "cab_view.hpp"
+
+#include "amounts.hpp"
+#include "case.hpp"
+#include "chart.hpp"
+#include "check_lines.hpp"
+#include "finding_words.hpp"
+#include "load.hpp"
+#include "local_time.hpp"
+#include "setting.hpp"
+#include "standing.hpp"
+
+#include <algorithm>
+#include <cstdio>
+
+namespace cotter::ui {
+
+using namespace rules;
+
+namespace {
+
+constexpr double figure_width = 78;
+
+std::optional<figures::Sign> sign_of(Weight weight)
+{
+    switch (weight) {
+    case Weight::stop: return figures::Sign::stop;
+    case Weight::caution: return figures::Sign::warning;
+    case Weight::note: return std::nullopt;
+    }
+    return std::nullopt;
+}
+
+std::string plural(std::size_t count, const std::string& one)
+{
+    return std::to_string(count) + " " + one + (count == 1 ? "" : "s");
+}
+
+std::optional<double> number(const Figure& figure)
+{
+    const auto* value = std::get_if<double>(&figure);
+    return value ? std::optional{*value} : std::nullopt;
+}
+
+// A number against its limit as a dimension line; a wrong setting against the range that stands.
+std::optional<figures::Figure> figure_of(const Finding& finding, const Question& question)
+{
+    const auto value = number(finding.measured), limit = number(finding.limit);
+    if (finding.code == Code::setting_wrong && value) {
+        const Item* attachment = find_item(question, Role::attachment);
+        const State* state = state_named(*attachment->model, standing_of(question.setting_records).state);
+        char text[64];
+        std::snprintf(text, sizeof text, "\u00d8 %.0f: %lld to %lld", *value, static_cast<long long>(state->least->count()), static_cast<long long>(state->greatest->count()));
+        return figures::range_line(*value, static_cast<double>(state->least->count()), static_cast<double>(state->greatest->count()), text, figure_width);
+    }
+    const bool drawn = finding.unit == Unit::kilogram || finding.unit == Unit::millimetre || finding.unit == Unit::newton_metre;
+    if (!value || !limit || !drawn)
+        return std::nullopt;
+    return figures::limit_line(*value, *limit, words::whole(*value) + " of " + words::amount(finding.limit, finding.unit), figure_width);
+}
+
+bool waits(const Finding& finding, const std::vector<Finding>& all)
+{
+    return std::any_of(all.begin(), all.end(), [&](const Finding& first) { return words::waits_for(finding.code, first.code); });
+}
+
+Row row_of(const Finding& finding, const Question& question, const words::Naming& naming)
+{
+    const words::Sentence sentence = words::says(finding, question, naming);
+    return {sign_of(weight(finding.code)), sentence.headline, sentence.detail + " \u00b7 " + std::string{words::source(finding.code)},
+            figure_of(finding, question), std::string{words::button(finding.code)}};
+}
+
+// What the operator himself puts right at the machine comes before what he asks others for.
+int nearness(Code code)
+{
+    switch (code) {
+    case Code::setting_wrong:
+    case Code::setting_unknown:
+    case Code::setting_disputed: return 0;
+    case Code::check_none:
+    case Code::check_stale:
+    case Code::hitch_unseen: return 1;
+    default: return 2;
+    }
+}
+
+struct Ordered {
+    std::vector<Finding> shown, waiting;
+};
+
+Ordered in_order_of_work(const std::vector<Finding>& findings)
+{
+    Ordered ordered;
+    for (const Finding& each : findings)
+        (waits(each, findings) ? ordered.waiting : ordered.shown).push_back(each);
+    std::stable_sort(ordered.shown.begin(), ordered.shown.end(), [](const Finding& a, const Finding& b) {
+        return std::pair{weight(a.code), nearness(a.code)} < std::pair{weight(b.code), nearness(b.code)};
+    });
+    return ordered;
+}
+
+bool any_in_row(const std::vector<Finding>& findings, std::initializer_list<rules::Row> rows)
+{
+    return std::any_of(findings.begin(), findings.end(), [&](const Finding& each) {
+        return weight(each.code) == Weight::stop && std::find(rows.begin(), rows.end(), row(each.code)) != rows.end();
+    });
+}
+
+// What is in order comes last: the load against both ratings.
+std::optional<Row> load_row_in_order(const Question& question, const std::vector<Finding>& findings)
+{
+    if (any_in_row(findings, {rules::Row::load, rules::Row::reach, rules::Row::pipe}) || !question.pipe || !question.chart)
+        return std::nullopt;
+    const Case asked{question, question.day};
+    const auto load = load_on_machine(asked, false), hanging = hanging_kg(asked, *question.pipe);
+    const auto radius = greatest_radius(question);
+    const Item* attachment = find_item(question, Role::attachment);
+    if (!load || !hanging || !radius || !question.move->pick_height || !attachment || !attachment->plate)
+        return std::nullopt;
+    Known<Kilograms> rated;
+    for (const auto& height : {question.move->pick_height, question.move->slew_height, question.move->lay_height})
+        if (const auto at = height ? rated_at(*question.chart, question.move->sector, {*radius, *height}) : std::nullopt)
+            rated = rated ? std::min(*rated, *at) : *at;
+    if (!rated)
+        return std::nullopt;
+    const double limit = static_cast<double>(rated->count());
+    const std::string reach = words::metres(radius->count()) + ": " + words::whole(*load) + " of " + words::whole(limit) + " kg";
+    return Row{figures::Sign::in_order, "Load inside both ratings",
+               "Attachment " + words::whole(*hanging) + " of " + words::whole(static_cast<double>(attachment->plate->count())) + " kg",
+               figures::limit_line(*load, limit, reach, figure_width), ""};
+}
+
+void add_rows(CabSheet& sheet, const Question& question, const std::vector<Finding>& findings, const words::Naming& naming)
+{
+    const Ordered ordered = in_order_of_work(findings);
+    const auto add = [&](Row row, std::optional<Finding> finding) {
+        sheet.rows.push_back(std::move(row));
+        sheet.findings.push_back(std::move(finding));
+    };
+    for (std::size_t i = 0; i < ordered.shown.size(); ++i) {
+        add(row_of(ordered.shown[i], question, naming), ordered.shown[i]);
+        for (const Finding& later : ordered.waiting)
+            if (words::waits_for(later.code, ordered.shown[i].code) && (i == 0 || !words::waits_for(later.code, ordered.shown[0].code))) {
+                Row row = row_of(later, question, naming);
+                add({std::nullopt, "then: " + row.headline, row.detail, std::nullopt, ""}, later);
+            }
+    }
+    if (auto row = load_row_in_order(question, findings))
+        add(std::move(*row), std::nullopt);
+}
+
+std::string count_line(const std::vector<Finding>& findings)
+{
+    std::size_t stops = 0, after = 0, cautions = 0;
+    for (const Finding& each : findings)
+        switch (weight(each.code)) {
+        case Weight::stop: ++(waits(each, findings) ? after : stops); break;
+        case Weight::caution: ++cautions; break;
+        case Weight::note: break;
+        }
+    std::string line = stops > 0 ? plural(stops, "stop") : "No stop";
+    if (after > 0)
+        line += ", and " + std::to_string(after) + " after " + (stops == 1 ? "it" : "them");
+    return cautions > 0 ? line + " \u00b7 " + plural(cautions, "caution") : line;
+}
+
+double count(Known<Millimetres> length)
+{
+    return length ? static_cast<double>(length->count()) : 0;
+}
+
+figures::Outline outline_of(const desk::Json& shape)
+{
+    figures::Outline outline;
+    const auto points = shape.value("points", std::vector<double>{});
+    for (std::size_t i = 0; i + 1 < points.size(); i += 2)
+        outline.points.push_back({points[i], points[i + 1]});
+    outline.mirrored = shape.value("mirrored", false);
+    outline.follows_barrel = shape.value("follows_barrel", false);
+    return outline;
+}
+
+double middle_barrel(const Model& model)
+{
+    double low = 1e9, high = 0;
+    for (const State& state : model.states) {
+        low = std::min(low, count(state.least));
+        high = std::max(high, count(state.greatest));
+    }
+    if (model.barrel && !model.barrel->any)
+        return (count(model.barrel->least) + count(model.barrel->greatest)) / 2;
+    return high > 0 ? (low + high) / 2 : 0;
+}
+
+figures::AttachmentPicture picture_of(const desk::Json& model_doc, const Model& model, const Question& question)
+{
+    figures::AttachmentPicture picture;
+    for (const auto& shape : model_doc.value("outline", desk::Json::array()))
+        picture.outlines.push_back(outline_of(shape));
+    const auto stands = standing_of(question.setting_records);
+    for (const auto& hole : model_doc.value("holes", desk::Json::array())) {
+        const std::string name = hole.value("state", "");
+        const State* state = state_named(model, name);
+        const bool wanted = state && question.pipe && question.pipe->barrel && serves(*state, *question.pipe->barrel);
+        picture.states.push_back({name, {hole.value("x_mm", 0.0), hole.value("y_mm", 0.0)}, !stands.disputed && stands.state == name, wanted});
+    }
+    picture.barrel = question.pipe ? count(question.pipe->barrel) : 0;
+    picture.bore = question.pipe ? count(question.pipe->bore) : 0;
+    picture.middle_barrel = middle_barrel(model);
+    return picture;
+}
+
+void add_picture(CabSheet& sheet, const Outside& outside, const desk::LiftAsked& asked, const Question& question)
+{
+    const auto& book = outside.book;
+    const std::string model_id = desk::doc(book, "unit", asked.unit).value("model", "");
+    sheet.gear = desk::label_of(book, asked.unit) + " \u00b7 " + desk::shown_name(book, model_id);
+    sheet.pipe = asked.pipe.empty() ? "No pipe chosen" : desk::shown_name(book, asked.pipe);
+    const Item* attachment = find_item(question, Role::attachment);
+    if (!attachment || !attachment->model)
+        return;
+    sheet.has_setting = !no(attachment->model->adjusts);
+    if (sheet.has_setting && !has_looked(question))
+        return;
+    sheet.picture = picture_of(desk::doc(book, "model", model_id), *attachment->model, question);
+    for (const State& state : attachment->model->states)
+        sheet.ranges.push_back({state.name.value_or("?"), count(state.least), count(state.greatest)});
+}
+
+void add_what_may_be_lifted(CabSheet& sheet, const Outside& outside, const Question& question)
+{
+    const Standing standing = standing_of(question.setting_records);
+    const std::string zone = desk::zone_of(outside.book, desk::current_site(outside.book));
+    const std::string place = question.place && question.place->id ? *question.place->id : "?";
+    const std::string until = question.shift && question.shift->end ? words::clock_time(desk::local_minutes(*question.shift->end, zone)) : "?";
+    sheet.under = {sheet.pipe + (sheet.has_setting ? ", set to " + standing.state.value_or("?") : ""),
+                   "Standing at mark " + place + ", until " + until,
+                   "On the signaller's signal, nobody inside the zone"};
+}
+
+} // namespace
+
+bool has_looked(const Question& question)
+{
+    const Case asked{question, question.day};
+    return std::any_of(question.setting_records.begin(), question.setting_records.end(), [&](const SettingRecord& each) {
+        return each.kind == SettingKind::seen && asked.this_shift(each.at);
+    });
+}
+
+CabSheet cab_sheet(const Outside& outside, const desk::LiftAsked& asked, const Question& question, const Decision& decision)
+{
+    CabSheet sheet;
+    const words::Naming naming = [&](const std::string& id) { return desk::shown_name(outside.book, id); };
+    sheet.plate = {decision.may_lift(), false, count_line(decision.findings)};
+    add_rows(sheet, question, decision.findings, naming);
+    add_picture(sheet, outside, asked, question);
+    sheet.check_done = !any_in_row(decision.findings, {rules::Row::check});
+    sheet.setting_right = !any_in_row(decision.findings, {rules::Row::setting});
+    if (decision.may_lift())
+        add_what_may_be_lifted(sheet, outside, question);
+    sheet.title = title_block(outside, "OPERATOR", asked.on_the_levers);
+    return sheet;
+}
+
+std::vector<ToCheck> to_check(const Outside& outside, const desk::LiftAsked& asked, const Question& question)
+{
+    std::vector<ToCheck> found;
+    const auto units = desk::load_path(outside.book, asked);
+    for (std::size_t i = 0; i < units.size() && i < question.items.size(); ++i) {
+        ToCheck unit{units[i], {}};
+        const auto wanted = rules::lines_to_answer(question, question.items[i]);
+        for (desk::SheetLine& line : desk::sheet_of(outside.book, units[i]))
+            if (std::find(wanted.begin(), wanted.end(), line.id) != wanted.end())
+                unit.lines.push_back(std::move(line));
+        if (!unit.lines.empty())
+            found.push_back(std::move(unit));
+    }
+    return found;
+}
+
+} // namespace cotter::ui

@@ -1,0 +1,26 @@
+#pragma once
+
+#include "sheet.hpp"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace cotter::ui {
+
+// One question with a big answer each: who am I, which pipe, which hole do you see, which step comes now.
+struct Choice {
+    std::string question, hint;
+    struct Option {
+        std::string words, more;
+        std::optional<figures::Sign> sign;
+    };
+    std::vector<Option> options;
+    bool apart = false; // opposites: the gap between them is wider
+    std::string back = "Back";
+};
+
+// The index of what was pressed; options.size() for back. `page` turns over where the options do not fit.
+std::optional<std::size_t> draw(Sheet& sheet, const Choice& choice, std::size_t& page);
+
+} // namespace cotter::ui

@@ -1,0 +1,63 @@
+#include "plate.hpp"
+
+#include "finding_words.hpp"
+
+namespace cotter::ui {
+
+namespace {
+
+constexpr double button_w = 22;
+
+void draw_row(Sheet& sheet, const Row& row, const Box& box)
+{
+    if (row.sign)
+        sheet.sign(*row.sign, box.x + 7.5, box.y + 8.6, 9.6);
+    const double x = box.x + 15, w = box.w - 15 - button_w - 5;
+    const double used = sheet.wrapped({x, box.y + 3.2, w, 0}, row.sign ? Letter::bold : Letter::text, row.headline, 2);
+    const double room = row.figure ? 1 : 2;
+    const double detail = sheet.wrapped({x, box.y + 3.6 + used, w, 0}, Letter::second, row.detail, static_cast<int>(room), day.second);
+    if (row.figure && used + detail + row.figure->height + 4 <= box.h)
+        sheet.figure(*row.figure, x, box.y + 4 + used + detail);
+    sheet.line(box.x, box.y + box.h, box.x + box.w, box.y + box.h, thin_mm, day.rule);
+}
+
+} // namespace
+
+void draw(Sheet& sheet, const Plate& plate, const Box& box)
+{
+    sheet.fill(box, day.sheet);
+    sheet.frame({box.x + 0.25, box.y + 0.25, box.w - 0.5, box.h - 0.5}, thick_mm);
+    sheet.sign(plate.may_lift ? figures::Sign::in_order : figures::Sign::stop, box.x + 13, box.y + box.h / 2, plate.may_lift ? 17 : 20.5);
+    const std::string verdict = plate.load_up ? "LOAD UP" : std::string{words::verdict(plate.may_lift)};
+    sheet.text(box.x + 27, box.y + 4.2, Letter::verdict, verdict);
+    sheet.wrapped({box.x + 27, box.y + 17.6, box.w - 29, 4}, Letter::second, plate.line, 1);
+}
+
+std::size_t rows_that_fit(const Box& box)
+{
+    return static_cast<std::size_t>(box.h / row_mm);
+}
+
+std::optional<std::size_t> draw(Sheet& sheet, const std::vector<Row>& rows, std::size_t first, const Box& box)
+{
+    std::optional<std::size_t> pressed;
+    const std::size_t fit = rows_that_fit(box);
+    const bool more = first > 0 || rows.size() > fit;
+    const std::size_t shown = more && fit > 1 ? fit - 1 : fit;
+    double y = box.y;
+    for (std::size_t i = first; i < rows.size() && i < first + shown; ++i) {
+        draw_row(sheet, rows[i], {box.x, y, box.w, row_mm});
+        if (!rows[i].button.empty() && sheet.button(rows[i].button, {box.x + box.w - button_w - 2, y + 3, button_w, glove.target}, rows[i].sign ? std::optional{figures::Sign::to_do} : std::nullopt))
+            pressed = i;
+        y += row_mm;
+    }
+    if (more) {
+        const std::size_t left = rows.size() > first + shown ? rows.size() - first - shown : 0;
+        const std::string words = left > 0 ? std::to_string(left) + " more below" : "Back to the first";
+        if (sheet.button(words, {box.x + 15, y + 3, box.w - 17, glove.target}))
+            pressed = rows.size();
+    }
+    return pressed;
+}
+
+} // namespace cotter::ui

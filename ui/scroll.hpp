@@ -1,0 +1,29 @@
+#pragma once
+
+#include "sheet.hpp"
+
+namespace cotter::ui {
+
+// A thrown list: slows down with time, not with frames; never turns back, comes to rest.
+class Fling {
+public:
+    void start() { speed_ = 0; }
+    void drag(float moved, float seconds);
+    bool moving() const;
+    float advance(float seconds); // px to move by
+
+private:
+    float speed_ = 0; // px a second
+};
+
+// The place of a list under a finger, px from its top.
+struct TouchScroll {
+    float at = 0;
+    Fling fling;
+    bool held = false, dragging = false;
+};
+
+// Moves the list by finger or wheel within 0..most; true while it moves.
+bool touch_scroll(TouchScroll& list, const Theme& theme, const Box& area, float most);
+
+} // namespace cotter::ui

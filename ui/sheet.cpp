@@ -1,0 +1,141 @@
+#include "sheet.hpp"
+
+#include <cmath>
+
+namespace cotter::ui {
+
+namespace {
+
+constexpr double slop_mm = 3;           // a gloved finger rolls
+constexpr double button_radius_mm = 1;  // buttons are told from the drawing by it
+constexpr double leading = 1.62;        // line distance over capital height
+
+std::vector<std::string> words_of(const std::string& text)
+{
+    std::vector<std::string> words;
+    std::string word;
+    for (const char c : text + " ")
+        if (c == ' ') {
+            if (!word.empty())
+                words.push_back(word);
+            word.clear();
+        } else
+            word += c;
+    return words;
+}
+
+} // namespace
+
+bool press_became_drag(const Theme& theme)
+{
+    const ImGuiIO& io = ImGui::GetIO();
+    const bool in_play = ImGui::IsMouseDown(0) || ImGui::IsMouseReleased(0);
+    const float slop = theme.px(slop_mm);
+    return in_play && io.MouseDragMaxDistanceSqr[0] > slop * slop;
+}
+
+Sheet::Sheet(const Theme& theme, Spy spy) : theme_{theme}, spy_{std::move(spy)}, list_{ImGui::GetWindowDrawList()} {}
+
+double Sheet::width() const { return static_cast<double>(ImGui::GetIO().DisplaySize.x) / theme_.px_per_mm(); }
+double Sheet::height() const { return static_cast<double>(ImGui::GetIO().DisplaySize.y) / theme_.px_per_mm(); }
+
+void Sheet::fill(const Box& box, ImU32 colour)
+{
+    list_->AddRectFilled(px(box.x, box.y), px(box.x + box.w, box.y + box.h), colour);
+}
+
+void Sheet::frame(const Box& box, double line_mm, ImU32 colour, double radius_mm)
+{
+    list_->AddRect(px(box.x, box.y), px(box.x + box.w, box.y + box.h), colour, theme_.px(radius_mm), 0, theme_.px(line_mm));
+}
+
+void Sheet::line(double x1, double y1, double x2, double y2, double line_mm, ImU32 colour)
+{
+    list_->AddLine(px(x1, y1), px(x2, y2), colour, theme_.px(line_mm));
+}
+
+double Sheet::width_of(Letter letter, const std::string& text) const
+{
+    const ImFont* font = theme_.face(letter).font;
+    return static_cast<double>(font->CalcTextSizeA(font->FontSize, 1e6F, 0, text.c_str()).x) / theme_.px_per_mm();
+}
+
+double Sheet::text(double x, double y, Letter letter, const std::string& text, ImU32 colour)
+{
+    const Face& face = theme_.face(letter);
+    const ImVec2 at{std::round(theme_.px(x)), std::round(theme_.px(y) - face.capital_top)};
+    list_->AddText(face.font, face.font->FontSize, at, colour, text.c_str());
+    const double width = width_of(letter, text);
+    report(text, false, {x, y, width, capital_mm(letter)}, x + width > this->width() + 0.2 ? text : "");
+    return width;
+}
+
+std::vector<std::string> Sheet::broken(Letter letter, const std::string& text, double width) const
+{
+    std::vector<std::string> lines{""};
+    for (const std::string& word : words_of(text)) {
+        const std::string longer = lines.back().empty() ? word : lines.back() + " " + word;
+        if (!lines.back().empty() && width_of(letter, longer) > width)
+            lines.push_back(word);
+        else
+            lines.back() = longer;
+    }
+    return lines;
+}
+
+double Sheet::wrapped(const Box& box, Letter letter, const std::string& text, int most, ImU32 colour)
+{
+    const double step = capital_mm(letter) * leading;
+    const auto lines = broken(letter, text, box.w);
+    std::string clipped;
+    int used = 0;
+    for (const std::string& line : lines) {
+        if (used == most || width_of(letter, line) > box.w + 0.5)
+            clipped += line + " ";
+        if (used < most)
+            this->text(box.x, box.y + step * used++, letter, line, colour);
+    }
+    if (!clipped.empty())
+        report(text, false, box, clipped);
+    return text.empty() ? 0 : step * used;
+}
+
+void Sheet::report(const std::string& text, bool target, const Box& box, const std::string& clipped)
+{
+    if (spy_)
+        spy_({text, target, theme_.px(box.x), theme_.px(box.y), theme_.px(box.w), theme_.px(box.h), clipped});
+}
+
+bool Sheet::target(const std::string& words, const Box& box, bool chosen)
+{
+    fill(box, day.sheet);
+    frame(box, chosen ? 2 * thick_mm : thick_mm, day.ink, button_radius_mm);
+    report(words, true, box, "");
+    ImGui::SetCursorScreenPos(px(box.x, box.y));
+    ImGui::PushID(static_cast<int>(theme_.px(box.x)));
+    ImGui::PushID(static_cast<int>(theme_.px(box.y)));
+    const bool pressed = ImGui::InvisibleButton(words.empty() ? "target" : words.c_str(), px(box.w, box.h));
+    ImGui::PopID();
+    ImGui::PopID();
+    return pressed && !press_became_drag(theme_);
+}
+
+bool Sheet::button(const std::string& words, const Box& box, std::optional<figures::Sign> sign, bool chosen)
+{
+    const bool pressed = target(words, box, chosen);
+    const double room = box.w - 2;
+    const Letter letter = width_of(Letter::bold, words) <= room ? Letter::bold : Letter::second;
+    const double step = capital_mm(letter) * leading;
+    if (sign)
+        this->sign(*sign, box.x + box.w / 2, box.y + box.h * 0.3, 4.6);
+    const auto lines = broken(letter, words, room);
+    const double height = step * static_cast<double>(lines.size() - 1) + capital_mm(letter);
+    double y = sign ? box.y + box.h * 0.5 + (box.h * 0.5 - height) / 2 - 0.8 : box.y + (box.h - height) / 2;
+    for (const std::string& line : lines) {
+        text(box.x + (box.w - width_of(letter, line)) / 2, y, letter, line);
+        y += step;
+    }
+    return pressed;
+}
+
+} // namespace cotter::ui

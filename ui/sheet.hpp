@@ -1,0 +1,76 @@
+#pragma once
+
+// Drawing and touching in millimetres of the glass, origin at the top left.
+
+#include "figure.hpp"
+#include "theme.hpp"
+
+#include <functional>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace cotter::ui {
+
+struct Box { double x = 0, y = 0, w = 0, h = 0; };
+
+// What stands on the screen, reported for tests and `--layout`: every button and every text with its box in pixels.
+struct Seen {
+    std::string text;
+    bool target = false;
+    float x = 0, y = 0, w = 0, h = 0;
+    std::string clipped; // what did not fit, if anything
+};
+using Spy = std::function<void(const Seen&)>;
+
+class Sheet {
+public:
+    explicit Sheet(const Theme& theme, Spy spy = {});
+
+    double width() const;  // mm
+    double height() const; // mm
+    const Theme& theme() const { return theme_; }
+
+    void fill(const Box& box, ImU32 colour);
+    void frame(const Box& box, double line_mm, ImU32 colour = day.ink, double radius_mm = 0);
+    void line(double x1, double y1, double x2, double y2, double line_mm, ImU32 colour = day.ink);
+
+    // y is the top of the capitals. Returns the width in mm.
+    double text(double x, double y, Letter letter, const std::string& text, ImU32 colour = day.ink);
+    double width_of(Letter letter, const std::string& text) const;
+
+    // Broken into at most `lines` lines of the given width; what does not fit is cut and reported to the spy.
+    // Returns the height used, mm.
+    double wrapped(const Box& box, Letter letter, const std::string& text, int lines, ImU32 colour = day.ink);
+
+    void sign(figures::Sign sign, double centre_x, double centre_y, double size);
+    void figure(const figures::Figure& figure, double x, double y);
+
+    // An empty frame that can be pressed; `words` names it. A drag that ends on it does not press.
+    bool target(const std::string& words, const Box& box, bool chosen = false);
+
+    // A target with its words, and a sign over them if there is one.
+    bool button(const std::string& words, const Box& box, std::optional<figures::Sign> sign = std::nullopt, bool chosen = false);
+
+private:
+    std::vector<std::string> broken(Letter letter, const std::string& text, double width) const; // into lines
+    void draw(const figures::Line& line, double x, double y);
+    void draw(const figures::Arrow& arrow, double x, double y);
+    void draw(const figures::Polygon& polygon, double x, double y);
+    void draw(const figures::Circle& circle, double x, double y);
+    void draw(const figures::HatchedRing& ring, double x, double y);
+    void draw(const figures::Mark& mark, double x, double y);
+    void draw(const figures::Label& label, double x, double y);
+    ImVec2 px(double x, double y) const { return {theme_.px(x), theme_.px(y)}; }
+    void report(const std::string& text, bool target, const Box& box, const std::string& clipped);
+
+    const Theme& theme_;
+    Spy spy_;
+    ImDrawList* list_;
+};
+
+// Did the finger that is down, or has just left, move too far to be a tap?
+bool press_became_drag(const Theme& theme);
+
+} // namespace cotter::ui

@@ -1,0 +1,240 @@
+#include "site.hpp"
+
+#include "amounts.hpp"
+#include "finding_words.hpp"
+#include "local_time.hpp"
+
+#include <algorithm>
+
+namespace cotter::ui {
+
+using records::Json;
+
+namespace {
+
+constexpr double head_mm = 13, buttons_mm = 12.8;
+constexpr std::array<const char*, 4> place_questions{"Is it level, within the chart's tolerance?", "Ground and edge: will they carry the machine with the load?",
+                                                     "Services: overhead lines and buried services dealt with?", "Is the zone closed, nobody inside?"};
+
+int column_of(const std::string& kind)
+{
+    return kind == "attachment" || kind == "headplate" ? 0 : kind == "sling" || kind == "hook" ? 1 : 2;
+}
+
+std::optional<figures::Sign> sign_of(const desk::BoardRow& row)
+{
+    if (row.stopped())
+        return figures::Sign::stop;
+    const bool caution = std::any_of(row.findings.begin(), row.findings.end(), [](const auto& each) { return weight(each.code) == rules::Weight::caution; });
+    return caution ? std::optional{figures::Sign::warning} : std::nullopt;
+}
+
+figures::DueMark mark_of(const desk::BoardRow& row, rules::Day today)
+{
+    const bool out = row.latest && *row.latest < today;
+    const std::string date = !row.latest ? "no date" : (out ? "to " : "") + words::short_day(*row.latest);
+    return {row.label.substr(0, row.label.find(" (")), date, column_of(row.kind), row.latest, sign_of(row)};
+}
+
+} // namespace
+
+void Site::go(Page page)
+{
+    page_ = page;
+    turned_ = 0;
+    scroll_ = {};
+}
+
+const std::vector<desk::BoardRow>& Site::rows()
+{
+    const rules::Instant now = outside_.now();
+    const std::string of = std::to_string(outside_.book.state().head.seq) + " " + std::to_string(now.count() / 60);
+    if (of != rows_of_)
+        rows_ = desk::board(outside_.book, now, outside_.hand("").day);
+    rows_of_ = of;
+    return rows_;
+}
+
+Json Site::roles_today() const
+{
+    const std::string site = desk::current_site(outside_.book);
+    return desk::doc(outside_.book, "people_today", site + " " + rules::to_string(outside_.hand("").day)).value("roles", Json::object());
+}
+
+std::string Site::supervisor() const
+{
+    return roles_today().value("supervisor", "");
+}
+
+Json Site::plan() const
+{
+    return desk::plan_for(outside_.book, desk::current_site(outside_.book), outside_.hand("").day);
+}
+
+std::optional<std::size_t> Site::ask(Sheet& sheet, const Choice& choice)
+{
+    const auto pressed = ui::draw(sheet, choice, turned_);
+    ui::draw(sheet, title_block(outside_, "SUPERVISOR", supervisor()));
+    return pressed;
+}
+
+void Site::buttons(Sheet& sheet, Page now)
+{
+    const std::array<std::pair<const char*, Page>, 5> all{{{"By week", Page::due}, {"Stopped now", Page::stopped}, {"Place", Page::place}, {"People today", Page::people}, {"Leave", Page::gone}}};
+    const double w = (sheet.width() - 2 * bare.gap * 5) / 5, y = sheet.height() - title_height(sheet) - buttons_mm + 1;
+    double x = bare.gap;
+    for (const auto& [words, page] : all) {
+        if (sheet.button(words, {x, y, w, buttons_mm - 2}, std::nullopt, page == now))
+            go(page);
+        x += w + 2 * bare.gap - 1;
+    }
+}
+
+void Site::due(Sheet& sheet)
+{
+    const rules::Day today = outside_.hand("").day;
+    std::vector<figures::DueMark> marks;
+    std::size_t stops = 0;
+    for (const auto& row : rows()) {
+        marks.push_back(mark_of(row, today));
+        stops += row.stopped() ? 1 : 0;
+    }
+    sheet.fill({0, 0, sheet.width(), sheet.height()}, day.ground);
+    sheet.text(4, 3.8, Letter::heading, "What falls due when");
+    const std::string count = std::to_string(marks.size()) + " units \u00b7 " + std::to_string(stops) + " may not lift";
+    const double room = sheet.width() - 8 - sheet.width_of(Letter::heading, "What falls due when");
+    if (sheet.width_of(Letter::second, count) < room)
+        sheet.text(sheet.width() - 4 - sheet.width_of(Letter::second, count), 5.4, Letter::second, count, ui::day.second);
+    const Box paper{0, head_mm, sheet.width(), sheet.height() - head_mm - buttons_mm - title_height(sheet)};
+    sheet.fill(paper, ui::day.sheet);
+    sheet.frame(paper, thin_mm);
+    if (marks.empty())
+        sheet.wrapped({36, head_mm + 30, sheet.width() - 40, 0}, Letter::text, "No unit is in the book yet. Receive one with its papers first.", 3);
+    else
+        sheet.figure(figures::due_section(marks, today, paper.w, paper.h).figure, paper.x, paper.y);
+    buttons(sheet, Page::due);
+    ui::draw(sheet, title_block(outside_, "SUPERVISOR", supervisor()));
+}
+
+void Site::stopped(Sheet& sheet)
+{
+    sheet.fill({0, 0, sheet.width(), sheet.height()}, day.ground);
+    const Box area{0, head_mm, sheet.width(), sheet.height() - head_mm - buttons_mm - title_height(sheet)};
+    const auto naming = [&](const std::string& id) { return desk::shown_name(outside_.book, id); };
+    std::vector<std::pair<const desk::BoardRow*, const rules::Finding*>> lines;
+    for (const auto& row : rows())
+        for (const auto& finding : row.findings)
+            if (weight(finding.code) == rules::Weight::stop)
+                lines.emplace_back(&row, &finding);
+    constexpr double line_mm = 15;
+    touch_scroll(scroll_, sheet.theme(), area, sheet.theme().px(line_mm * static_cast<double>(lines.size()) - area.h));
+    double y = area.y + 3 - static_cast<double>(scroll_.at) / sheet.theme().px_per_mm();
+    for (const auto& [row, finding] : lines) {
+        if (y > area.y - line_mm && y < area.y + area.h) {
+            const words::Sentence sentence = words::says(*finding, {}, naming);
+            sheet.sign(figures::Sign::stop, 8, y + 5, 8);
+            sheet.wrapped({16, y + 1, sheet.width() - 20, 0}, Letter::bold, sentence.headline, 1);
+            sheet.wrapped({16, y + 7, sheet.width() - 20, 0}, Letter::second, sentence.detail + ". " + std::string{words::clears(finding->code)}, 1, ui::day.second);
+        }
+        y += line_mm;
+    }
+    if (lines.empty())
+        sheet.wrapped({16, head_mm + 12, sheet.width() - 20, 0}, Letter::text, "Nothing is stopped now.", 1);
+    sheet.fill({0, 0, sheet.width(), head_mm}, day.ground);
+    sheet.text(4, 3.8, Letter::heading, "Stopped now, and why");
+    sheet.fill({0, area.y + area.h, sheet.width(), buttons_mm}, day.ground);
+    buttons(sheet, Page::stopped);
+    ui::draw(sheet, title_block(outside_, "SUPERVISOR", supervisor()));
+}
+
+void Site::place(Sheet& sheet)
+{
+    const Json places = plan().value("places", Json::array());
+    Choice choice{"Which standing place is confirmed?", "By today's supervisor: " + (supervisor().empty() ? std::string{"nobody is named yet"} : desk::shown_name(outside_.book, supervisor())), {}, false, "Back"};
+    if (!supervisor().empty())
+        for (const Json& each : places)
+            choice.options.push_back({"Mark " + each.value("id", ""), "", std::nullopt});
+    const auto pressed = ask(sheet, choice);
+    if (!pressed)
+        return;
+    if (*pressed == choice.options.size())
+        return go(Page::due);
+    place_ = places[*pressed].value("id", "");
+    confirmed_.clear();
+    go(Page::confirm);
+}
+
+void Site::confirm(Sheet& sheet)
+{
+    const Choice choice{place_questions[confirmed_.size()], "Mark " + place_ + " \u00b7 " + std::to_string(confirmed_.size() + 1) + " of 4",
+                        {{"Yes", "", figures::Sign::in_order}, {"No", "", figures::Sign::stop}}, true, "Leave it"};
+    const auto pressed = ask(sheet, choice);
+    if (!pressed)
+        return;
+    if (*pressed == 2)
+        return go(Page::place);
+    confirmed_.push_back(*pressed == 0);
+    if (confirmed_.size() < place_questions.size())
+        return;
+    outside_.book.append({confirm_place(outside_.hand(supervisor()), place_, confirmed_[0], confirmed_[1], confirmed_[2], confirmed_[3])});
+    go(Page::due);
+}
+
+void Site::people(Sheet& sheet)
+{
+    const Json roles = roles_today();
+    const auto named = [&](const char* role) {
+        const std::string who = roles.value(role, "");
+        return who.empty() ? std::string{"nobody named"} : desk::shown_name(outside_.book, who);
+    };
+    const Choice choice{"Who does what today?", "", {{"Supervisor", named("supervisor"), std::nullopt}, {"Signaller", named("signaller"), std::nullopt}}, false, "Back"};
+    const auto pressed = ask(sheet, choice);
+    if (!pressed)
+        return;
+    if (*pressed == 2)
+        return go(Page::due);
+    role_ = *pressed == 0 ? "supervisor" : "signaller";
+    go(Page::name);
+}
+
+void Site::name(Sheet& sheet)
+{
+    std::vector<std::string> able;
+    Choice choice{"Who is " + role_ + " today?", "", {}, false, "Back"};
+    for (const auto& fact : outside_.book.facts("person"))
+        if (desk::has_role(outside_.book, fact.key.key, role_)) {
+            able.push_back(fact.key.key);
+            choice.options.push_back({desk::shown_name(outside_.book, fact.key.key), fact.doc.value("firm", ""), std::nullopt});
+        }
+    if (able.empty())
+        choice.hint = "Nobody is admitted for this role yet.";
+    const auto pressed = ask(sheet, choice);
+    if (!pressed)
+        return;
+    if (*pressed < able.size()) {
+        auto roles = roles_today().get<std::map<std::string, std::string>>();
+        roles[role_] = able[*pressed];
+        const std::string writer = supervisor().empty() ? able[*pressed] : supervisor();
+        outside_.book.append({name_people(outside_.hand(writer), desk::current_site(outside_.book), roles)});
+    }
+    go(Page::people);
+}
+
+bool Site::draw(Sheet& sheet)
+{
+    switch (page_) {
+    case Page::due: due(sheet); break;
+    case Page::stopped: stopped(sheet); break;
+    case Page::place: place(sheet); break;
+    case Page::confirm: confirm(sheet); break;
+    case Page::people: people(sheet); break;
+    case Page::name: name(sheet); break;
+    case Page::gone: break;
+    }
+    if (page_ != Page::gone)
+        return true;
+    page_ = Page::due;
+    return false;
+}
+
+} // namespace cotter::ui

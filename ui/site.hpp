@@ -1,0 +1,52 @@
+#pragma once
+
+// Site: what falls due and what is stopped now, standing places, who does what today.
+
+#include "board.hpp"
+#include "choice.hpp"
+#include "due_section.hpp"
+#include "outside.hpp"
+#include "plate.hpp"
+#include "scroll.hpp"
+#include "title_block.hpp"
+
+#include <array>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace cotter::ui {
+
+class Site {
+public:
+    explicit Site(const Outside& outside) : outside_{outside} {}
+    bool draw(Sheet& sheet); // false when the person goes back to the first screen
+
+private:
+    enum class Page { due, stopped, place, confirm, people, name, gone };
+
+    void due(Sheet& sheet);
+    void stopped(Sheet& sheet);
+    void place(Sheet& sheet);
+    void confirm(Sheet& sheet);
+    void people(Sheet& sheet);
+    void name(Sheet& sheet);
+    void buttons(Sheet& sheet, Page now);
+    void go(Page page);
+    std::optional<std::size_t> ask(Sheet& sheet, const Choice& choice);
+    const std::vector<desk::BoardRow>& rows();
+    std::string supervisor() const;
+    records::Json roles_today() const;
+    records::Json plan() const;
+
+    const Outside& outside_;
+    Page page_ = Page::due;
+    std::size_t turned_ = 0;
+    TouchScroll scroll_;
+    std::string place_, role_;
+    std::vector<bool> confirmed_;
+    std::vector<desk::BoardRow> rows_;
+    std::string rows_of_;
+};
+
+} // namespace cotter::ui

@@ -1,0 +1,107 @@
+#include "theme.hpp"
+
+#include <cmath>
+#include <filesystem>
+#include <stdexcept>
+
+namespace cotter::ui {
+
+namespace {
+
+constexpr const char* noto = "/usr/share/fonts/truetype/noto/";
+constexpr const char* lettering = "/usr/share/fonts/truetype/osifont/osifont.ttf";
+
+// Latin with Polish and Romanian letters, and the punctuation that texts use; the verdict has capitals only.
+constexpr ImWchar texts[] = {0x0020, 0x007E, 0x00A0, 0x017F, 0x0218, 0x021B, 0x2009, 0x200A, 0x2013, 0x2014, 0x2018, 0x201E,
+                             0x2022, 0x2022, 0x2026, 0x2026, 0};
+constexpr ImWchar capitals[] = {0x0020, 0x0020, 0x0041, 0x005A, 0};
+constexpr ImWchar signs[] = {0x2190, 0x2193, 0x2212, 0x2212, 0x2248, 0x2248, 0x2264, 0x2265, 0};
+constexpr ImWchar ticks[] = {0x2713, 0x2713, 0x2717, 0x2717, 0};
+
+struct Source {
+    std::string file;
+    const ImWchar* characters;
+};
+
+Source main_source(Letter letter)
+{
+    switch (letter) {
+    case Letter::verdict: return {std::string{noto} + "NotoSans-Bold.ttf", capitals};
+    case Letter::heading:
+    case Letter::bold: return {std::string{noto} + "NotoSans-Bold.ttf", texts};
+    case Letter::drawing: return {lettering, texts};
+    case Letter::text:
+    case Letter::second:
+    case Letter::small: return {std::string{noto} + "NotoSans-Regular.ttf", texts};
+    }
+    return {};
+}
+
+ImFont* load(const Source& source, float size, bool merged)
+{
+    if (!std::filesystem::exists(source.file))
+        throw std::runtime_error{source.file + ": this font is missing; Debian's fonts-noto-core and fonts-osifont have it"};
+    ImFontConfig config;
+    config.MergeMode = merged;
+    config.OversampleH = config.OversampleV = 1;
+    config.PixelSnapH = true;
+    return ImGui::GetIO().Fonts->AddFontFromFileTTF(source.file.c_str(), size, &config, source.characters);
+}
+
+// The part of a line's height that a capital takes, measured on a font made for the purpose.
+float capital_share(const std::string& file)
+{
+    constexpr float size = 100;
+    static const ImWchar only[] = {'H', 'H', 0};
+    ImFontAtlas atlas;
+    ImFont* probe = atlas.AddFontFromFileTTF(file.c_str(), size, nullptr, only);
+    atlas.Build();
+    const ImFontGlyph* glyph = probe->FindGlyph('H');
+    return (glyph->Y1 - glyph->Y0) / size;
+}
+
+} // namespace
+
+Theme::Theme(double px_per_mm) : px_per_mm_{px_per_mm}
+{
+    ImFontAtlas* atlas = ImGui::GetIO().Fonts;
+    atlas->TexDesiredWidth = 2048;
+    for (std::size_t i = 0; i < letters; ++i) {
+        const auto letter = static_cast<Letter>(i);
+        const Source source = main_source(letter);
+        if (!std::filesystem::exists(source.file))
+            load(source, 1, false); // says which is missing
+        const float size = std::round(px(capital_mm(letter)) / capital_share(source.file));
+        faces_[i].font = load(source, size, false);
+        if (letter != Letter::verdict) {
+            load({std::string{noto} + "NotoSansMath-Regular.ttf", signs}, size, true);
+            load({std::string{noto} + "NotoSansSymbols2-Regular.ttf", ticks}, size, true);
+        }
+    }
+    atlas->Build();
+    for (Face& face : faces_) {
+        const ImFontGlyph* glyph = face.font->FindGlyph('H');
+        face.capital_top = glyph->Y0;
+        face.capital = glyph->Y1 - glyph->Y0;
+    }
+}
+
+std::string missing_characters(const Face& face, const std::string& text)
+{
+    std::string missing;
+    for (const char* at = text.c_str(); *at != '\0';) {
+        unsigned int character = 0;
+        // UTF-8 decoding as ImGui's own text functions do it, by its public bits: lead byte, then continuation bytes.
+        const auto lead = static_cast<unsigned char>(*at);
+        const int length = lead < 0x80 ? 1 : lead < 0xE0 ? 2 : lead < 0xF0 ? 3 : 4;
+        character = length == 1 ? lead : lead & (0xFFU >> (length + 1));
+        for (int i = 1; i < length; ++i)
+            character = (character << 6U) | (static_cast<unsigned char>(at[i]) & 0x3FU);
+        if (face.font->FindGlyphNoFallback(static_cast<ImWchar>(character)) == nullptr)
+            missing += std::string(at, static_cast<std::size_t>(length));
+        at += length;
+    }
+    return missing;
+}
+
+} // namespace cotter::ui

@@ -1,0 +1,187 @@
+// The GLFW window and its loop: sleeps until something happens.
+
+#include "window.hpp"
+
+#include "redraw.hpp"
+
+#include <GLFW/glfw3.h>
+#include <backends/imgui_impl_glfw.h>
+#include <backends/imgui_impl_opengl3.h>
+
+#include <algorithm>
+#include <cstdio>
+#include <fstream>
+#include <utility>
+#include <vector>
+
+namespace cotter::ui {
+
+namespace {
+
+constexpr double guessed_px_per_mm = 5.88; // a 10-inch tablet, where the monitor does not say
+
+double px_per_mm_of_monitor()
+{
+    int width_mm = 0, height_mm = 0;
+    GLFWmonitor* monitor = glfwGetPrimaryMonitor();
+    const GLFWvidmode* mode = monitor ? glfwGetVideoMode(monitor) : nullptr;
+    if (monitor)
+        glfwGetMonitorPhysicalSize(monitor, &width_mm, &height_mm);
+    return mode && width_mm > 0 ? static_cast<double>(mode->width) / width_mm : guessed_px_per_mm;
+}
+
+Redraw& redraw_of(GLFWwindow* window)
+{
+    return *static_cast<Redraw*>(glfwGetWindowUserPointer(window));
+}
+
+// Any event wakes the drawing; ImGui's own callbacks are called on by its backend.
+void wake_on_events(GLFWwindow* window)
+{
+    glfwSetCursorPosCallback(window, [](GLFWwindow* w, double, double) { redraw_of(w).woken(); });
+    glfwSetMouseButtonCallback(window, [](GLFWwindow* w, int, int, int) { redraw_of(w).woken(); });
+    glfwSetScrollCallback(window, [](GLFWwindow* w, double, double) { redraw_of(w).woken(); });
+    glfwSetKeyCallback(window, [](GLFWwindow* w, int, int, int, int) { redraw_of(w).woken(); });
+    glfwSetWindowRefreshCallback(window, [](GLFWwindow* w) { redraw_of(w).woken(); });
+    glfwSetFramebufferSizeCallback(window, [](GLFWwindow* w, int, int) { redraw_of(w).woken(); });
+    glfwSetWindowFocusCallback(window, [](GLFWwindow* w, int) { redraw_of(w).woken(); });
+}
+
+class Glfw {
+public:
+    Glfw() : started_{glfwInit() == GLFW_TRUE} {}
+    Glfw(const Glfw&) = delete;
+    Glfw& operator=(const Glfw&) = delete;
+    ~Glfw()
+    {
+        if (started_)
+            glfwTerminate();
+    }
+    bool started() const { return started_; }
+
+private:
+    bool started_;
+};
+
+class Window {
+public:
+    Window(const WindowFacts& facts, Redraw& redraw)
+    {
+        glfwWindowHint(GLFW_CONTEXT_VERSION_MAJOR, 3);
+        glfwWindowHint(GLFW_CONTEXT_VERSION_MINOR, 0);
+        window_ = glfwCreateWindow(facts.width, facts.height, "Cotter", nullptr, nullptr);
+        if (!window_)
+            return;
+        glfwMakeContextCurrent(window_);
+        glfwSwapInterval(1);
+        glfwSetWindowUserPointer(window_, &redraw);
+        wake_on_events(window_);
+        ImGui::CreateContext();
+        ImGui::GetIO().IniFilename = nullptr;
+        ImGui_ImplGlfw_InitForOpenGL(window_, true);
+        ImGui_ImplOpenGL3_Init("#version 130");
+    }
+    Window(const Window&) = delete;
+    Window& operator=(const Window&) = delete;
+    ~Window()
+    {
+        if (!window_)
+            return;
+        ImGui_ImplOpenGL3_Shutdown();
+        ImGui_ImplGlfw_Shutdown();
+        ImGui::DestroyContext();
+        glfwDestroyWindow(window_);
+    }
+    GLFWwindow* handle() const { return window_; }
+
+private:
+    GLFWwindow* window_ = nullptr;
+};
+
+void write_layout(const std::string& file, const std::vector<Seen>& seen)
+{
+    std::ofstream out{file + ".new"};
+    for (const Seen& each : seen)
+        out << (each.target ? "target\t" : "text\t") << each.x << '\t' << each.y << '\t' << each.w << '\t' << each.h << '\t' << each.text << '\t' << each.clipped << '\n';
+    out.close();
+    std::rename((file + ".new").c_str(), file.c_str());
+}
+
+void write_picture(GLFWwindow* window, const std::string& file)
+{
+    int w = 0, h = 0;
+    glfwGetFramebufferSize(window, &w, &h);
+    std::vector<unsigned char> pixels(static_cast<std::size_t>(w) * static_cast<std::size_t>(h) * 3);
+    glPixelStorei(GL_PACK_ALIGNMENT, 1);
+    glReadPixels(0, 0, w, h, GL_RGB, GL_UNSIGNED_BYTE, pixels.data());
+    std::ofstream out{file, std::ios::binary};
+    out << "P6\n" << w << ' ' << h << "\n255\n";
+    for (int y = h - 1; y >= 0; --y)
+        out.write(reinterpret_cast<const char*>(pixels.data()) + static_cast<std::ptrdiff_t>(y) * w * 3, static_cast<std::streamsize>(w) * 3);
+}
+
+void draw_frame(GLFWwindow* window, App& app, const Theme& theme, const WindowFacts& facts)
+{
+    std::vector<Seen> seen;
+    Spy spy;
+    if (!facts.layout_file.empty())
+        spy = [&](const Seen& each) { seen.push_back(each); };
+    ImGui_ImplOpenGL3_NewFrame();
+    ImGui_ImplGlfw_NewFrame();
+    ImGui::GetIO().DeltaTime = std::min(ImGui::GetIO().DeltaTime, 0.1F);
+    frame(app, theme, spy);
+    int w = 0, h = 0;
+    glfwGetFramebufferSize(window, &w, &h);
+    glViewport(0, 0, w, h);
+    glClear(GL_COLOR_BUFFER_BIT);
+    ImGui_ImplOpenGL3_RenderDrawData(ImGui::GetDrawData());
+    if (!facts.layout_file.empty())
+        write_layout(facts.layout_file, seen);
+}
+
+bool is_moving()
+{
+    return ImGui::IsMouseDown(0);
+}
+
+void loop(GLFWwindow* window, App& app, const Theme& theme, const WindowFacts& facts, Redraw& redraw)
+{
+    bool first = true;
+    while (glfwWindowShouldClose(window) == 0) {
+        const double wait = redraw.seconds_to_wait(is_moving());
+        if (wait > 0)
+            glfwWaitEventsTimeout(wait);
+        else
+            glfwPollEvents();
+        draw_frame(window, app, theme, facts);
+        redraw.drew();
+        if (!facts.picture_file.empty() && !redraw.owes_a_frame()) {
+            write_picture(window, facts.picture_file);
+            return;
+        }
+        glfwSwapBuffers(window);
+        if (std::exchange(first, false) && facts.after_first_frame) {
+            facts.after_first_frame();
+            redraw.woken();
+        }
+    }
+}
+
+} // namespace
+
+bool run_window(const Outside& outside, Door door, const WindowFacts& facts)
+{
+    const Glfw glfw;
+    if (!glfw.started())
+        return false;
+    Redraw redraw;
+    const Window window{facts, redraw};
+    if (!window.handle())
+        return false;
+    const Theme theme{facts.px_per_mm.value_or(px_per_mm_of_monitor())};
+    App app{outside, door};
+    loop(window.handle(), app, theme, facts, redraw);
+    return true;
+}
+
+} // namespace cotter::ui

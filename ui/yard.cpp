@@ -1,0 +1,72 @@
+#include "yard.hpp"
+
+#include "amounts.hpp"
+
+#include <algorithm>
+
+namespace cotter::ui {
+
+namespace {
+
+constexpr double head_mm = 13, line_mm = 14.5, buttons_mm = 12.8;
+
+std::string where(const desk::BoardRow& row, const records::Book& book)
+{
+    return row.place.empty() ? "where is not known" : book.fact("site", row.place) ? "at " + desk::shown_name(book, row.place) : row.place;
+}
+
+std::string evidence(const desk::BoardRow& row)
+{
+    const std::string date = !row.latest ? "no examination on record" : "to " + words::long_day(*row.latest);
+    return date + (row.evidence_here ? ", copy here" : ", no copy here");
+}
+
+void draw_line(Sheet& sheet, const desk::BoardRow& row, const records::Book& book, double y)
+{
+    const double half = sheet.width() * 0.5;
+    if (row.stopped())
+        sheet.sign(figures::Sign::stop, 7, y + 5.6, 7.5);
+    sheet.wrapped({14, y + 2, half - 16, 0}, Letter::bold, row.label, 1);
+    sheet.wrapped({14, y + 8, half - 16, 0}, Letter::second, row.model.empty() ? row.kind : row.model, 1, day.second);
+    sheet.wrapped({half, y + 2.2, half - 3, 0}, Letter::second, evidence(row), 1);
+    sheet.wrapped({half, y + 8, half - 3, 0}, Letter::second, (row.setting.empty() ? "" : "set to " + row.setting + ", ") + where(row, book), 1, day.second);
+    sheet.line(0, y + line_mm, sheet.width(), y + line_mm, thin_mm, day.rule);
+}
+
+} // namespace
+
+void Yard::list(Sheet& sheet, const Box& area)
+{
+    const rules::Instant now = outside_.now();
+    const std::string of = std::to_string(outside_.book.state().head.seq) + " " + std::to_string(now.count() / 60);
+    if (of != rows_of_)
+        rows_ = desk::board(outside_.book, now, outside_.hand("").day);
+    rows_of_ = of;
+    touch_scroll(scroll_, sheet.theme(), area, sheet.theme().px(line_mm * static_cast<double>(rows_.size()) - area.h));
+    const double top = area.y - static_cast<double>(scroll_.at) / sheet.theme().px_per_mm();
+    const auto first = static_cast<std::size_t>(std::max(0.0, (area.y - top) / line_mm));
+    for (std::size_t i = first; i < rows_.size(); ++i) {
+        const double y = top + line_mm * static_cast<double>(i);
+        if (y > area.y + area.h)
+            break;
+        draw_line(sheet, rows_[i], outside_.book, y);
+    }
+    if (rows_.empty())
+        sheet.wrapped({14, area.y + 12, sheet.width() - 20, 0}, Letter::text, "No unit is in the book yet. Record one with its report first.", 2);
+}
+
+bool Yard::draw(Sheet& sheet)
+{
+    sheet.fill({0, 0, sheet.width(), sheet.height()}, day.ground);
+    const Box area{0, head_mm, sheet.width(), sheet.height() - head_mm - buttons_mm - title_height(sheet)};
+    sheet.fill(area, day.sheet);
+    list(sheet, area);
+    sheet.fill({0, 0, sheet.width(), head_mm}, day.ground);
+    sheet.fill({0, area.y + area.h, sheet.width(), buttons_mm}, day.ground);
+    sheet.text(4, 3.8, Letter::heading, "Units: setting, evidence, latest date");
+    const bool leave = sheet.button("Leave", {bare.gap, area.y + area.h + 1, 34, buttons_mm - 2});
+    ui::draw(sheet, title_block(outside_, "DESK", ""));
+    return !leave;
+}
+
+} // namespace cotter::ui

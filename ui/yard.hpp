@@ -1,0 +1,29 @@
+#pragma once
+
+// Yard: every unit with its setting, evidence and latest date.
+
+#include "board.hpp"
+#include "outside.hpp"
+#include "scroll.hpp"
+#include "title_block.hpp"
+
+#include <string>
+#include <vector>
+
+namespace cotter::ui {
+
+class Yard {
+public:
+    explicit Yard(const Outside& outside) : outside_{outside} {}
+    bool draw(Sheet& sheet); // false when the person goes back to the first screen
+
+private:
+    void list(Sheet& sheet, const Box& area);
+
+    const Outside& outside_;
+    TouchScroll scroll_;
+    std::vector<desk::BoardRow> rows_;
+    std::string rows_of_;
+};
+
+} // namespace cotter::ui
