@@ -1,7 +1,5 @@
 #include "events.hpp"
 
-#include "papers.hpp"
-
 #include <algorithm>
 #include <set>
 
@@ -45,11 +43,10 @@ bool is_assessed_fit(const Event& event)
     return newest && passes(*newest);
 }
 
-bool is_examined(const Question& question, const Item& item, const Event& event, Day today)
+bool is_examined(const Papers& papers, const Item& item, const Event& event, Day today)
 {
-    const bool by_report = std::any_of(question.reports.begin(), question.reports.end(), [&](const Report& report) {
-        return is_usable(report, item, today) && clears(report, event);
-    });
+    const bool by_report = std::any_of(papers.reports.begin(), papers.reports.end(),
+                                       [&](const Report* report) { return clears(*report, event); });
     return by_report || std::any_of(item.interims.begin(), item.interims.end(), [&](const Interim& interim) {
         return is_usable(interim, today)
                && names_and_passes(event, interim.examined, interim.safe, interim.names_events);
@@ -79,11 +76,11 @@ bool clears(const Report& report, const Event& event)
     return full_and_later || names_and_passes(event, report.examined, report.safe, report.names_events);
 }
 
-bool stops(const Question& question, const Item& item, const Event& event, Day today)
+bool stops(const Papers& papers, const Item& item, const Event& event, Day today)
 {
     if (!can_stop(event, item) || !has_begun(event, today))
         return false;
-    return !is_examined(question, item, event, today) && !(is_knock(event) && is_assessed_fit(event));
+    return !is_examined(papers, item, event, today) && !(is_knock(event) && is_assessed_fit(event));
 }
 
 bool wants_looking_at(const Event& event)

@@ -140,10 +140,12 @@ void look_at_reports(const Question& question, const Item& item, Day today, Pape
     for (const Report& report : question.reports) {
         if (!names(report, item))
             continue;
-        if (is_dated_after(report, today))
+        if (is_dated_after(report, today)) {
             papers.future = true;
-        else
-            look_at(paper_of(question, item, report), papers);
+            continue;
+        }
+        papers.reports.push_back(&report);
+        look_at(paper_of(question, item, report), papers);
     }
 }
 
@@ -171,24 +173,19 @@ bool is_cleared(const Question& question, const Defect& defect)
     });
 }
 
-bool is_remedied(const Question& question, const Item& item, Day today, const Report& found_by,
-                 const Defect& defect)
+bool is_remedied(const Papers& papers, const Report& found_by, const Defect& defect)
 {
-    return std::any_of(question.reports.begin(), question.reports.end(), [&](const Report& later) {
-        return is_usable(later, item, today) && remedies(later, found_by, defect);
-    });
+    return std::any_of(papers.reports.begin(), papers.reports.end(),
+                       [&](const Report* later) { return remedies(*later, found_by, defect); });
 }
 
-void look_at_defects(const Question& question, const Item& item, Day today, Papers& papers)
+void look_at_defects(const Question& question, const Item& item, Papers& papers)
 {
-    for (const Report& report : question.reports) {
-        if (report.defects.empty() || !is_usable(report, item, today))
-            continue;
-        for (const Defect& defect : report.defects)
+    for (const Report* report : papers.reports)
+        for (const Defect& defect : report->defects)
             if ((!defect.unit || *defect.unit == item.tag) && !is_cleared(question, defect)
-                && !is_remedied(question, item, today, report, defect))
-                papers.open.push_back({&report, &defect});
-    }
+                && !is_remedied(papers, *report, defect))
+                papers.open.push_back({report, &defect});
 }
 
 } // namespace
@@ -201,11 +198,6 @@ bool is_legible_here(const Copy& copy)
 bool names(const Report& report, const Item& item)
 {
     return contains(report.units, item.tag);
-}
-
-bool is_usable(const Report& report, const Item& item, Day today)
-{
-    return names(report, item) && !is_dated_after(report, today);
 }
 
 bool is_full(const Report& report)
@@ -240,7 +232,7 @@ Papers papers_of(const Question& question, const Item& item, Day today)
     look_at_reports(question, item, today, papers);
     look_at_interims(question, item, today, papers);
     look_at_declarations(question, item, today, papers);
-    look_at_defects(question, item, today, papers);
+    look_at_defects(question, item, papers);
     return papers;
 }
 

@@ -41,6 +41,7 @@ struct Papers {
     std::vector<const Report*> doubtful; // neither full nor dated nor saying safe: each may be the newest
     bool future = false; // a report or declaration dated after today, which is not used
     std::vector<OpenDefect> open;
+    std::vector<const Report*> reports; // that name the item and may be used
 };
 
 // The papers of an item as they stand on a day.
@@ -49,8 +50,6 @@ Papers papers_of(const Question& question, const Item& item, Day today);
 bool is_legible_here(const Copy& copy);
 bool names(const Report& report, const Item& item);
 
-// May this report be used on that day: it names the item and is not dated after it.
-bool is_usable(const Report& report, const Item& item, Day today);
 bool is_full(const Report& report);
 bool is_usable(const Interim& interim, Day today);
 

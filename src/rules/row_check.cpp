@@ -22,19 +22,25 @@ bool is_about(const Answer& answer, const Item& item)
     return answer.unit == item.tag;
 }
 
-// Is this an answer to that line of the item's sheet, given this shift?
-bool answers_line(const Case& asked, const Item& item, const SheetItem& line, const Answer& each)
+using Answers = std::vector<const Answer*>;
+
+// What was answered about the item this shift.
+Answers answers_this_shift(const Case& asked, const Item& item)
 {
-    return is_about(each, item) && line.id && each.item == line.id && each.answer && asked.this_shift(each.at);
+    Answers answers;
+    for (const Answer& each : asked.question.answers)
+        if (is_about(each, item) && each.answer && asked.this_shift(each.at))
+            answers.push_back(&each);
+    return answers;
 }
 
-// When the line was last answered this shift.
-Known<Instant> newest_answer(const Case& asked, const Item& item, const SheetItem& line)
+// When the line was last answered.
+Known<Instant> newest_answer(const Answers& answers, const SheetItem& line)
 {
     Known<Instant> newest;
-    for (const Answer& each : asked.question.answers)
-        if (answers_line(asked, item, line, each) && (!newest || *each.at > *newest))
-            newest = each.at;
+    for (const Answer* each : answers)
+        if (line.id && each->item == line.id && (!newest || *each->at > *newest))
+            newest = each->at;
     return newest;
 }
 
@@ -95,22 +101,22 @@ bool stands(const Answer& answer, Answered kind)
 }
 
 // Of several answers of the newest instant any stale one counts.
-bool line_is_stale(const Case& asked, const Item& item, const SheetItem& line, Instant newest)
+bool line_is_stale(const Case& asked, const Item& item, const Answers& answers, const SheetItem& line, Instant newest)
 {
-    const auto& answers = asked.question.answers;
-    return std::any_of(answers.begin(), answers.end(), [&](const Answer& each) {
-        return answers_line(asked, item, line, each) && *each.at == newest && is_stale(asked, item, line, each);
+    return std::any_of(answers.begin(), answers.end(), [&](const Answer* each) {
+        return each->item == line.id && *each->at == newest && is_stale(asked, item, line, *each);
     });
 }
 
 void ask_sheet(const Case& asked, const Item& item, Findings& out)
 {
+    const Answers answers = answers_this_shift(asked, item);
     double answered = 0;
     bool stale = false;
     for (const SheetItem& line : item.sheet)
-        if (const auto newest = newest_answer(asked, item, line)) {
+        if (const auto newest = newest_answer(answers, line)) {
             ++answered;
-            stale = stale || line_is_stale(asked, item, line, *newest);
+            stale = stale || line_is_stale(asked, item, answers, line, *newest);
         }
     if (item.sheet.empty() || answered < static_cast<double>(item.sheet.size()))
         out.add(Code::check_none, item.tag, answered, static_cast<double>(item.sheet.size()), Unit::none);
@@ -138,9 +144,10 @@ std::vector<Id> lines_to_answer(const Question& question, const Item& item)
     if (!has_sheet(item))
         return lines;
     const Case asked{question, question.day};
+    const Answers answers = answers_this_shift(asked, item);
     for (const SheetItem& line : item.sheet) {
-        const auto newest = newest_answer(asked, item, line);
-        if (line.id && (!newest || line_is_stale(asked, item, line, *newest)))
+        const auto newest = newest_answer(answers, line);
+        if (line.id && (!newest || line_is_stale(asked, item, answers, line, *newest)))
             lines.push_back(*line.id);
     }
     return lines;

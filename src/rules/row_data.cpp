@@ -36,37 +36,32 @@ bool clears_an_event(const Case& asked, const Item& item, const Report& report)
     });
 }
 
-bool clears_a_defect(const Case& asked, const Item& item, const Report& report)
+bool clears_a_defect(const Papers& papers, const Item& item, const Report& report)
 {
-    const auto& reports = asked.question.reports;
-    return !report.remedies.empty() && std::any_of(reports.begin(), reports.end(), [&](const Report& found_by) {
-        return is_usable(found_by, item, asked.today)
-               && std::any_of(found_by.defects.begin(), found_by.defects.end(), [&](const Defect& defect) {
-                      return (!defect.unit || *defect.unit == item.tag) && remedies(report, found_by, defect);
+    return !report.remedies.empty()
+           && std::any_of(papers.reports.begin(), papers.reports.end(), [&](const Report* found_by) {
+                  return std::any_of(found_by->defects.begin(), found_by->defects.end(), [&](const Defect& defect) {
+                      return (!defect.unit || *defect.unit == item.tag) && remedies(report, *found_by, defect);
                   });
-    });
+              });
 }
 
 bool is_used(const Case& asked, std::size_t i, const Report& report)
 {
     const Item& item = asked.question.items[i];
     const Papers& papers = asked.papers[i];
-    if (!is_usable(report, item, asked.today))
-        return false;
     const bool open = std::any_of(papers.open.begin(), papers.open.end(),
                                   [&](const OpenDefect& each) { return each.report == &report; });
-    return &report == papers.governing.report || &report == papers.newest.report || contains(papers.doubtful, &report) || open
-           || clears_an_event(asked, item, report) || clears_a_defect(asked, item, report);
+    return &report == papers.governing.report || &report == papers.newest.report || contains(papers.doubtful, &report)
+           || open || clears_an_event(asked, item, report) || clears_a_defect(papers, item, report);
 }
 
 void ask_reports(const Case& asked, Findings& out)
 {
-    for (const Report& report : asked.question.reports)
-        for (std::size_t i = 0; i < asked.papers.size(); ++i)
-            if (is_used(asked, i, report)) {
-                ask(report, out);
-                break;
-            }
+    for (std::size_t i = 0; i < asked.papers.size(); ++i)
+        for (const Report* report : asked.papers[i].reports)
+            if (is_used(asked, i, *report))
+                ask(*report, out);
 }
 
 void ask_items(const Case& asked, Findings& out)

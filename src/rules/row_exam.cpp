@@ -131,12 +131,12 @@ void ask_newest_and_defects(const Case& asked, const Item& item, const Papers& p
             out.add(Code::exam_defect_dated, item.tag, figure(asked.today), figure(open.defect->by_day), Unit::day);
 }
 
-void ask_events(const Case& asked, const Item& item, Findings& out)
+void ask_events(const Case& asked, const Item& item, const Papers& papers, Findings& out)
 {
     for (const Event& event : asked.question.events) {
         if (!contains(event.units, item.tag))
             continue;
-        if (stops(asked.question, item, event, asked.today))
+        if (stops(papers, item, event, asked.today))
             out.add(Code::exam_event, item.tag, figure(event.day), {}, Unit::day);
         if (wants_looking_at(event))
             out.add(Code::event_touch, item.tag, static_cast<double>(event.looked_by.size()), 2.0, Unit::person);
@@ -154,7 +154,7 @@ void ask(const Case& asked, const Item& item, const Papers& papers, Findings& ou
     if (papers.governing.report)
         ask_report(asked, item, *papers.governing.report, out);
     ask_newest_and_defects(asked, item, papers, out);
-    ask_events(asked, item, out);
+    ask_events(asked, item, papers, out);
 }
 
 } // namespace

@@ -20,7 +20,7 @@ bool is_range_known(const State& state)
 bool is_since_change(const Standing& standing, const SettingRecord& look)
 {
     return look.at && standing.changed_at && *look.at >= *standing.changed_at && look.id
-           && standing.known_to_changes.count(*look.id) == 0;
+           && !contains(standing.known_to_changes, *look.id);
 }
 
 // By eye, this shift; of what stands, since the last change. While records differ any look serves.
@@ -37,7 +37,7 @@ bool seen_by_eye_this_shift(const Case& asked, const Standing& standing)
 bool is_second_look(const Standing& standing, const SettingRecord& each)
 {
     return each.kind == SettingKind::seen && each.state == standing.state && is_since_change(standing, each) && each.by
-           && standing.changers.count(*each.by) == 0 && yes(each.authorised) && yes(each.at_unit) && yes(each.own_pin);
+           && !contains(standing.changers, *each.by) && yes(each.authorised) && yes(each.at_unit) && yes(each.own_pin);
 }
 
 bool is_unseen(const Case& asked, const Standing& standing)

@@ -2,25 +2,21 @@
 
 #include <algorithm>
 #include <numeric>
+#include <set>
 #include <tuple>
-#include <unordered_map>
 
 namespace cotter::rules {
 
 namespace {
 
-// The records as a graph: past[i][j] says that record i reaches record j through `after`.
+// The records as a graph: which reaches which through `after`.
 class History {
 public:
-    explicit History(const std::vector<SettingRecord>& records) : records_{records}
+    explicit History(const std::vector<SettingRecord>& records)
     {
-        order_by_time();
-        const std::size_t n = records_.size();
-        past_.assign(n, std::vector<bool>(n, false));
-        for (std::size_t i = 0; i < n; ++i)
-            if (records_[i].id)
-                place_[*records_[i].id] = i;
-        for (std::size_t i = 0; i < n; ++i)
+        order_by_time(records);
+        past_.assign(records_.size() * records_.size(), 0);
+        for (std::size_t i = 0; i < records_.size(); ++i)
             walk(i, i);
         order_by_knowledge();
         find_disputes();
@@ -31,7 +27,9 @@ public:
 private:
     struct Pair { std::size_t a, b; };
 
-    void order_by_time();
+    void order_by_time(const std::vector<SettingRecord>& records);
+    const SettingRecord& record(std::size_t i) const { return *records_[i]; }
+    std::size_t place_of(const Id& id) const;
     void walk(std::size_t from, std::size_t at);
     void order_by_knowledge();
     void find_disputes();
@@ -41,10 +39,10 @@ private:
     void dispute_with_concurrent(std::size_t record, bool with_looks);
     void dispute_if_other(std::size_t a, std::size_t b);
     bool is_superseded(std::size_t claim, std::size_t within) const;
-    bool is_change(std::size_t i) const { return records_[i].kind == SettingKind::changed; }
-    bool is_look(std::size_t i) const { return records_[i].kind == SettingKind::seen && records_[i].state; }
+    bool is_change(std::size_t i) const { return record(i).kind == SettingKind::changed; }
+    bool is_look(std::size_t i) const { return record(i).kind == SettingKind::seen && record(i).state; }
     bool claims(std::size_t i) const { return is_change(i) || enders_.count(i) > 0; }
-    bool before(std::size_t older, std::size_t newer) const { return past_[newer][older]; }
+    bool before(std::size_t older, std::size_t newer) const { return past_[newer * records_.size() + older] != 0; }
     bool knows_all(std::size_t look, const std::set<std::size_t>& members) const;
     bool is_ended(const std::set<std::size_t>& members) const;
     std::vector<std::set<std::size_t>> disputes() const;
@@ -52,29 +50,39 @@ private:
     void add_changer(Standing& standing, std::size_t change) const;
     void add_changers_behind(Standing& standing, std::size_t look) const;
 
-    std::vector<SettingRecord> records_;
-    std::vector<std::vector<bool>> past_;
-    std::unordered_map<Id, std::size_t> place_;
+    std::vector<const SettingRecord*> records_; // by time
+    std::vector<char> past_;                    // a row a record: what it reaches
     std::vector<std::size_t> order_; // what a record knows comes before it
     std::vector<Pair> pairs_;        // that say different states
     std::set<std::size_t> enders_;   // looks at the unit that knew of a dispute
 };
 
-void History::order_by_time()
+void History::order_by_time(const std::vector<SettingRecord>& records)
 {
-    std::sort(records_.begin(), records_.end(), [](const SettingRecord& a, const SettingRecord& b) {
-        return std::tie(a.at, a.id) < std::tie(b.at, b.id);
+    for (const SettingRecord& each : records)
+        records_.push_back(&each);
+    std::sort(records_.begin(), records_.end(), [](const SettingRecord* a, const SettingRecord* b) {
+        return std::tie(a->at, a->id) < std::tie(b->at, b->id);
     });
+}
+
+// records_.size() for a record that is not here.
+std::size_t History::place_of(const Id& id) const
+{
+    std::size_t place = 0;
+    while (place < records_.size() && record(place).id != id)
+        ++place;
+    return place;
 }
 
 void History::walk(std::size_t from, std::size_t at)
 {
-    for (const Id& id : records_[at].after) {
-        const auto found = place_.find(id);
-        if (found == place_.end() || past_[from][found->second])
+    for (const Id& id : record(at).after) {
+        const std::size_t found = place_of(id);
+        if (found == records_.size() || before(found, from))
             continue;
-        past_[from][found->second] = true;
-        walk(from, found->second);
+        past_[from * records_.size() + found] = 1;
+        walk(from, found);
     }
 }
 
@@ -82,7 +90,10 @@ void History::order_by_knowledge()
 {
     order_.resize(records_.size());
     std::iota(order_.begin(), order_.end(), 0U);
-    const auto known = [&](std::size_t i) { return std::count(past_[i].begin(), past_[i].end(), true); };
+    const auto known = [&](std::size_t i) {
+        const auto row = past_.begin() + static_cast<std::ptrdiff_t>(i * records_.size());
+        return std::count(row, row + static_cast<std::ptrdiff_t>(records_.size()), 1);
+    };
     std::stable_sort(order_.begin(), order_.end(), [&](std::size_t a, std::size_t b) { return known(a) < known(b); });
 }
 
@@ -98,7 +109,7 @@ void History::find_disputes()
 
 void History::dispute_if_other(std::size_t a, std::size_t b)
 {
-    if (records_[a].state != records_[b].state)
+    if (record(a).state != record(b).state)
         pairs_.push_back({a, b});
 }
 
@@ -141,7 +152,7 @@ bool History::dispute_open_before(std::size_t look) const
 void History::take_look(std::size_t look)
 {
     if (dispute_open_before(look)) {
-        if (yes(records_[look].at_unit) && records_[look].state)
+        if (yes(record(look).at_unit) && record(look).state)
             enders_.insert(look);
     } else {
         for (const std::size_t other : order_)
@@ -192,17 +203,17 @@ std::vector<std::size_t> History::newest(bool (History::*is_one)(std::size_t) co
 
 void History::add_changer(Standing& standing, std::size_t change) const
 {
-    if (records_[change].by)
-        standing.changers.insert(*records_[change].by);
+    if (record(change).by)
+        standing.changers.push_back(*record(change).by);
     else
         standing.changer_unknown = true;
-    standing.changed_at = standing.change_time_unknown || !records_[change].at
+    standing.changed_at = standing.change_time_unknown || !record(change).at
                               ? std::nullopt
-                              : std::max(standing.changed_at, records_[change].at);
-    standing.change_time_unknown = standing.change_time_unknown || !records_[change].at;
+                              : std::max(standing.changed_at, record(change).at);
+    standing.change_time_unknown = standing.change_time_unknown || !record(change).at;
     for (std::size_t older = 0; older < records_.size(); ++older)
-        if (before(older, change) && records_[older].id)
-            standing.known_to_changes.insert(*records_[older].id);
+        if (before(older, change) && record(older).id)
+            standing.known_to_changes.push_back(*record(older).id);
 }
 
 // "What it saw then stands, and all who made one of the changes count as changers."
@@ -223,8 +234,8 @@ Standing History::standing() const
     standing.disputed = std::any_of(all.begin(), all.end(), [&](const auto& members) { return !is_ended(members); });
     bool said = true;
     for (const std::size_t claim : newest(&History::claims)) {
-        said = said && records_[claim].state;
-        standing.state = said ? records_[claim].state : std::nullopt;
+        said = said && record(claim).state;
+        standing.state = said ? record(claim).state : std::nullopt;
         if (!is_change(claim))
             add_changers_behind(standing, claim);
     }

@@ -4,7 +4,7 @@
 
 #include "question.hpp"
 
-#include <set>
+#include <vector>
 
 namespace cotter::rules {
 
@@ -13,8 +13,8 @@ struct Standing {
     bool disputed = false;         // until one later look at the unit that knew of every change and look in the dispute
     Known<Id> state;               // nothing: never changed, or not said
     Known<Instant> changed_at;     // of the last change; nothing: not known when
-    std::set<Id> known_to_changes; // records that the last changes knew: looks before them
-    std::set<Id> changers;         // all who may have set what stands
+    std::vector<Id> known_to_changes; // records that the last changes knew: looks before them
+    std::vector<Id> changers;      // all who may have set what stands
     bool changer_unknown = false;
     bool change_time_unknown = false;
 };

@@ -53,7 +53,7 @@ TEST_CASE("the tables are the same however the entries are cut into transactions
     for (const Entry& each : one_of_each_kind())
         one_by_one->append({each});
     together->append(one_of_each_kind());
-    for (const char* kind : {"pipe", "model", "person", "report", "plan", "setting", "trench", "lift"}) {
+    for (const std::string kind : {"pipe", "model", "person", "report", "plan", "setting", "trench", "lift"}) {
         CAPTURE(kind);
         REQUIRE(one_by_one->facts(kind).size() == together->facts(kind).size());
         CHECK(one_by_one->facts(kind).size() > 0);

@@ -44,7 +44,7 @@ TEST_CASE("an update is refused, with recursive triggers on or off")
 {
     for (const bool recursive : {true, false}) {
         Other other{recursive};
-        for (const char* sql : {"UPDATE record SET sig = 'x'", "UPDATE record SET bytes = x'00' WHERE seq = 2",
+        for (const std::string sql : {"UPDATE record SET sig = 'x'", "UPDATE record SET bytes = x'00' WHERE seq = 2",
                                 "UPDATE OR REPLACE record SET seq = 3 WHERE seq = 2", "UPDATE OR IGNORE record SET seq = 9 WHERE seq = 2",
                                 "UPDATE record SET seq = seq"})
             other.check_refused(sql, "a record is never changed");
@@ -55,7 +55,7 @@ TEST_CASE("a removal is refused, with recursive triggers on or off")
 {
     for (const bool recursive : {true, false}) {
         Other other{recursive};
-        for (const char* sql : {"DELETE FROM record", "DELETE FROM record WHERE seq = 4"})
+        for (const std::string sql : {"DELETE FROM record", "DELETE FROM record WHERE seq = 4"})
             other.check_refused(sql, "a record is never removed");
     }
 }
@@ -96,7 +96,7 @@ TEST_CASE("a record has no row number that could be replaced")
 TEST_CASE("a row that is not of a record's form is refused")
 {
     Other other{false};
-    for (const char* values : {"'d', 0, '%', 'k', 'a', 1, x'00', 's'", "'d', 1, 'short', 'k', 'a', 1, x'00', 's'",
+    for (const std::string values : {"'d', 0, '%', 'k', 'a', 1, x'00', 's'", "'d', 1, 'short', 'k', 'a', 1, x'00', 's'",
                                "'d', 1, '%', 'k', 'a', 'noon', x'00', 's'", "'d', 1, '%', 'k', 'a', 1, 'text', 's'",
                                "'d', 1, '%', 'k', 'a', 1, x'00', NULL"}) {
         std::string row = values;
@@ -112,7 +112,7 @@ TEST_CASE("the program's own connection cannot do it either, nor change the trig
 {
     const Scratch scratch;
     const auto store = make_book(scratch.book());
-    for (const char* sql : {"UPDATE record SET sig = 'x'", "DELETE FROM record",
+    for (const std::string sql : {"UPDATE record SET sig = 'x'", "DELETE FROM record",
                             "INSERT OR REPLACE INTO record SELECT device, seq, hash, kind, about, at, CAST(bytes || ' ' AS BLOB), sig FROM record",
                             "PRAGMA writable_schema = ON; DELETE FROM sqlite_schema WHERE type = 'trigger'"}) {
         CAPTURE(sql);

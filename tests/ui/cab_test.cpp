@@ -1,0 +1,150 @@
+#include "rig.hpp"
+
+#include "lift_question.hpp"
+
+#include "decide.hpp"
+
+#include <doctest/doctest.h>
+
+using namespace cotter;
+using tests::Rig;
+using tests::SampleBook;
+
+namespace {
+
+void go_to_the_sheet(Rig& rig, const std::string& pipe, const std::string& state)
+{
+    rig.tap("I. Farrow (invented)");
+    rig.tap("EX-21");
+    rig.tap(pipe);
+    rig.tap(state);
+}
+
+std::string name_of(const records::Book& book, const char* kind, const std::string& id)
+{
+    return book.fact(kind, id)->doc.value("name", "");
+}
+
+// Answers every item of every sheet that is asked for.
+void check_all(Rig& rig)
+{
+    rig.tap("Check");
+    for (int i = 0; i < 200 && rig.target("Right"); ++i)
+        rig.tap("Right");
+}
+
+void change_setting(Rig& rig, const std::string& to)
+{
+    rig.tap("Move");
+    for (int i = 0; i < 30 && rig.target("Done"); ++i)
+        rig.tap("Done");
+    rig.tap(to);
+}
+
+// Where the pin must not stand for the pipe of the sample's story, and where it must.
+struct Story { std::string wrong, right; };
+Story story(const records::Book& book)
+{
+    const auto unit = desk::find_unit(book, "CL-02");
+    const auto model = records::read_model(desk::doc(book, "model", desk::doc(book, "unit", unit)["model"]));
+    const auto pipe = records::read_pipe(desk::doc(book, "pipe", "sk-600"));
+    Story found;
+    for (const auto& state : model.states)
+        (*state.least <= *pipe.barrel && *pipe.barrel <= *state.greatest ? found.right : found.wrong) = *state.name;
+    return found;
+}
+
+} // namespace
+
+TEST_CASE("before anybody has said how it stands, nothing is drawn that shows what is wanted")
+{
+    SampleBook sample;
+    Rig rig{sample.store(), ui::Door::cab};
+    rig.tap("I. Farrow (invented)");
+    rig.tap("EX-21");
+    rig.tap(name_of(sample.store(), "pipe", "sk-600"));
+    CHECK(rig.shows("Say what you see"));
+    CHECK_FALSE(rig.shows("wants"));
+    rig.tap("Back");
+    CHECK(rig.shows("DO NOT LIFT"));
+    CHECK_FALSE(rig.shows("wants"));
+    CHECK(rig.shows("Look at the attachment first"));
+}
+
+TEST_CASE("a shift: wrong hole, check, setting changed by two, the items it touches again, MAY LIFT, lift done")
+{
+    SampleBook sample;
+    Rig rig{sample.store(), ui::Door::cab};
+    const Story holes = story(sample.store());
+    const auto standing = desk::doc(sample.store(), "setting", desk::find_unit(sample.store(), "CL-02"))["records"].back()["state"].get<std::string>();
+    go_to_the_sheet(rig, name_of(sample.store(), "pipe", "sk-600"), standing);
+    CHECK(rig.shows("DO NOT LIFT"));
+    CHECK(rig.shows("Set to " + standing));
+    check_all(rig);
+    CHECK(rig.shows("DO NOT LIFT"));
+    change_setting(rig, holes.right);
+    CHECK(rig.shows("A second trained person"));
+    CHECK_FALSE(rig.target("I. Farrow (invented)"));
+    for (const auto& each : rig.seen())
+        if (each.target && each.text != "Later") {
+            rig.tap(std::string{each.text});
+            break;
+        }
+    rig.tap(holes.right);
+    CHECK(rig.shows("Part of the check to do again"));
+    check_all(rig);
+    CHECK(rig.shows("MAY LIFT"));
+    CHECK(rig.shows("On the signaller's signal, nobody inside the zone"));
+    rig.tap("Lift");
+    rig.tap("Lift done");
+    CHECK(rig.shows("MAY LIFT"));
+
+    const auto newest = sample.store().newest("", 2);
+    CHECK(newest[0].entry.kind == "lift_done");
+    CHECK(newest[1].entry.kind == "lift_asked");
+    CHECK(newest[1].entry.body["outcome"] == "may_lift");
+    CHECK(sample.store().verify().damaged.empty());
+}
+
+TEST_CASE("a stop called in the cab stops the next lift, and nobody is asked for a PIN")
+{
+    SampleBook sample;
+    Rig rig{sample.store(), ui::Door::cab};
+    go_to_the_sheet(rig, name_of(sample.store(), "pipe", "sk-600"), story(sample.store()).wrong);
+    rig.tap("Report");
+    rig.tap("Stop");
+    rig.tap("CL-02");
+    bool found = rig.shows("Stop called");
+    for (int i = 0; i < 4 && !found; ++i) {
+        for (const auto& each : rig.seen())
+            if (each.target && each.text.find("more below") != std::string::npos) {
+                rig.tap(std::string{each.text});
+                break;
+            }
+        found = rig.shows("Stop called");
+    }
+    CHECK(found);
+    CHECK(sample.store().newest("stop_called", 1).front().entry.who == "farrow");
+}
+
+TEST_CASE("standing down ends the shift and leads back to the three doors")
+{
+    SampleBook sample;
+    Rig rig{sample.store(), ui::Door::cab};
+    go_to_the_sheet(rig, name_of(sample.store(), "pipe", "sk-600"), story(sample.store()).wrong);
+    rig.tap("Report");
+    rig.tap("Stand down");
+    CHECK(rig.shows("never replaces"));
+    CHECK(sample.store().newest("stood_down", 1).size() == 1);
+    CHECK(desk::open_shift(sample.store(), desk::current_site(sample.store())).empty());
+}
+
+TEST_CASE("a drag that ends on a button does not press it, a tap does")
+{
+    SampleBook sample;
+    Rig rig{sample.store(), ui::Door::none};
+    rig.drag("Cab", 60);
+    CHECK(rig.target("Cab"));
+    rig.tap("Cab");
+    CHECK_FALSE(rig.target("Cab"));
+}

@@ -1,0 +1,117 @@
+#include "rig.hpp"
+
+#include "register.hpp"
+
+#include <cstdlib>
+#include <stdexcept>
+
+namespace cotter::tests {
+
+namespace fs = std::filesystem;
+
+SampleBook::SampleBook()
+{
+    std::string name = (fs::temp_directory_path() / "cotter-ui-XXXXXX").string();
+    if (!mkdtemp(name.data()))
+        throw std::runtime_error{"no folder for the sample book"};
+    folder_ = name;
+    const std::string make = "COTTER=" COTTER_PROGRAM " " COTTER_SOURCE "/sample_site/make " + path().string() + " --on 2026-11-25";
+    if (std::system(make.c_str()) != 0)
+        throw std::runtime_error{"sample_site/make failed"};
+    store_ = db::Store::open(path());
+    store_->check_on_opening();
+}
+
+SampleBook::~SampleBook()
+{
+    store_.reset();
+    fs::remove_all(folder_);
+}
+
+Rig::Rig(records::Book& book, ui::Door door, Glass glass) : now{*desk::parse_instant("2026-11-25T08:00:00Z")}, glass_{glass}
+{
+    ImGui::CreateContext();
+    ImGuiIO& io = ImGui::GetIO();
+    io.DisplaySize = {glass.width, glass.height};
+    io.DeltaTime = 1.0F / 60.0F;
+    io.IniFilename = nullptr;
+    theme_ = std::make_unique<ui::Theme>(glass.px_per_mm);
+    unsigned char* pixels = nullptr;
+    int width = 0, height = 0;
+    io.Fonts->GetTexDataAsAlpha8(&pixels, &width, &height);
+    const auto hand = [this, &book](const std::string& by) {
+        desk::Hand made;
+        made.by = by;
+        made.at = now;
+        made.day = desk::local_day(now, desk::zone_of(book, desk::current_site(book)));
+        return made;
+    };
+    app_ = std::make_unique<ui::App>(ui::Outside{book, [this] { return now; }, hand}, door);
+    frame();
+}
+
+Rig::~Rig()
+{
+    app_.reset();
+    ImGui::DestroyContext();
+}
+
+void Rig::frame()
+{
+    seen_.clear();
+    ui::frame(*app_, *theme_, [this](const ui::Seen& each) { seen_.push_back(each); });
+}
+
+bool Rig::shows(const std::string& words) const
+{
+    for (const ui::Seen& each : seen_)
+        if (each.text.find(words) != std::string::npos)
+            return true;
+    return false;
+}
+
+const ui::Seen* Rig::target(const std::string& words) const
+{
+    for (const ui::Seen& each : seen_)
+        if (each.target && each.text == words)
+            return &each;
+    return nullptr;
+}
+
+// Move, press and release in frames of their own: 1.86 and later both take it.
+void Rig::press(float x, float y, float to_y)
+{
+    ImGuiIO& io = ImGui::GetIO();
+    ui::feed_pointer(io, {x, y});
+    frame();
+    ui::feed_press(io, true);
+    frame();
+    ui::feed_pointer(io, {x, to_y});
+    frame();
+    ui::feed_press(io, false);
+    frame();
+    ui::feed_pointer(io, {-1, -1});
+    now = now + rules::Instant{60};
+    frame();
+    frame();
+}
+
+void Rig::tap(const std::string& words)
+{
+    const ui::Seen* found = target(words);
+    if (!found)
+        throw std::runtime_error{"not on the screen: " + words};
+    const float x = found->x + found->w / 2, y = found->y + found->h / 2;
+    press(x, y, y);
+}
+
+void Rig::drag(const std::string& words, float px)
+{
+    const ui::Seen* found = target(words);
+    if (!found)
+        throw std::runtime_error{"not on the screen: " + words};
+    const float x = found->x + found->w / 2, y = found->y + found->h / 4;
+    press(x, y, y + px);
+}
+
+} // namespace cotter::tests

@@ -1,0 +1,58 @@
+#pragma once
+
+// Drives the screens without a display: frames on a context of its own, taps and drags by what stands on the screen.
+
+#include "app.hpp"
+#include "local_time.hpp"
+#include "store.hpp"
+
+#include <filesystem>
+#include <memory>
+#include <string>
+#include <vector>
+
+namespace cotter::tests {
+
+// A sample book of 2026-11-25, made afresh by sample_site/make.
+class SampleBook {
+public:
+    SampleBook();
+    ~SampleBook();
+    db::Store& store() { return *store_; }
+    std::filesystem::path path() const { return folder_ / "sample.db"; }
+
+private:
+    std::filesystem::path folder_;
+    std::unique_ptr<db::Store> store_;
+};
+
+struct Glass { float width = 1280, height = 800; double px_per_mm = 5.88; };
+
+class Rig {
+public:
+    Rig(records::Book& book, ui::Door door, Glass glass = {});
+    ~Rig();
+    Rig(const Rig&) = delete;
+    Rig& operator=(const Rig&) = delete;
+
+    void frame();
+    void tap(const std::string& words);                    // throws if it is not on the screen
+    void drag(const std::string& words, float px);         // presses on it, moves down by px, lets go
+    bool shows(const std::string& words) const;            // a text that holds these words
+    const ui::Seen* target(const std::string& words) const;
+    const std::vector<ui::Seen>& seen() const { return seen_; }
+    const ui::Theme& theme() const { return *theme_; }
+    Glass glass() const { return glass_; }
+
+    rules::Instant now{0}; // the clock of the screens; a minute goes by with each tap
+
+private:
+    void press(float x, float y, float to_y);
+
+    Glass glass_;
+    std::unique_ptr<ui::Theme> theme_;
+    std::unique_ptr<ui::App> app_;
+    std::vector<ui::Seen> seen_;
+};
+
+} // namespace cotter::tests

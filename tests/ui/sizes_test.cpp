@@ -1,0 +1,143 @@
+// Every target's size, every text within the glass and nothing clipped, on every page that the main flows open.
+
+#include "rig.hpp"
+
+#include <doctest/doctest.h>
+
+#include <algorithm>
+
+using namespace cotter;
+using tests::Glass;
+using tests::Rig;
+using tests::SampleBook;
+
+namespace {
+
+constexpr double rounding = 0.15; // mm
+
+void check_page(const Rig& rig, double target_mm, const std::string& page)
+{
+    const double px = rig.glass().px_per_mm;
+    for (const ui::Seen& each : rig.seen()) {
+        CAPTURE(page);
+        CAPTURE(each.text);
+        CHECK(each.clipped == "");
+        if (each.target) {
+            CHECK(static_cast<double>(std::min(each.w, each.h)) / px >= target_mm - rounding);
+            CHECK(each.x >= 0);
+            CHECK(each.y >= 0);
+            CHECK(each.x + each.w <= rig.glass().width + 1);
+            CHECK(each.y + each.h <= rig.glass().height + 1);
+        }
+    }
+}
+
+bool overlap(const ui::Seen& a, const ui::Seen& b)
+{
+    return a.x < b.x + b.w && b.x < a.x + a.w && a.y < b.y + b.h && b.y < a.y + a.h;
+}
+
+void check_gaps(const Rig& rig, double gap_mm)
+{
+    const float gap = static_cast<float>((gap_mm - rounding) * rig.glass().px_per_mm);
+    for (const ui::Seen& a : rig.seen())
+        for (const ui::Seen& b : rig.seen()) {
+            if (!a.target || !b.target || &a >= &b)
+                continue;
+            CAPTURE(a.text);
+            CAPTURE(b.text);
+            CHECK_FALSE(overlap({a.text, true, a.x - gap, a.y - gap, a.w + 2 * gap, a.h + 2 * gap, ""}, b));
+        }
+}
+
+const Glass glasses[] = {{1280, 800, 5.88}, {800, 1280, 5.88}, {1920, 1200, 8.83}};
+
+std::string first_target(const Rig& rig)
+{
+    for (const ui::Seen& each : rig.seen())
+        if (each.target)
+            return each.text;
+    return "";
+}
+
+} // namespace
+
+TEST_CASE("the Cab's targets are 19 mm and 6 mm apart, and no text is clipped")
+{
+    for (const Glass& glass : glasses) {
+        SampleBook sample;
+        Rig rig{sample.store(), ui::Door::cab, glass};
+        CAPTURE(glass.width);
+        for (const char* page : {"who", "machine", "pipe", "look"}) {
+            check_page(rig, 19, page);
+            check_gaps(rig, 6);
+            rig.tap(first_target(rig));
+        }
+        check_page(rig, 19, "sheet");
+        check_gaps(rig, 6);
+        for (const char* button : {"Report", "Check"}) {
+            rig.tap(button);
+            check_page(rig, 19, button);
+            check_gaps(rig, 6);
+            rig.tap(rig.target("Back") ? "Back" : "Leave it");
+        }
+    }
+}
+
+TEST_CASE("Site and Yard have targets of 10 mm, 2 mm apart, and no text is clipped")
+{
+    for (const Glass& glass : glasses) {
+        SampleBook sample;
+        Rig site{sample.store(), ui::Door::site, glass};
+        CAPTURE(glass.width);
+        check_page(site, 10, "due");
+        check_gaps(site, 2);
+        site.tap("Stopped now");
+        check_page(site, 10, "stopped");
+    }
+    for (const Glass& glass : glasses) {
+        SampleBook sample;
+        Rig yard{sample.store(), ui::Door::yard, glass};
+        check_page(yard, 10, "yard");
+    }
+}
+
+TEST_CASE("no label of the due board lies on another")
+{
+    for (const Glass& glass : glasses) {
+        SampleBook sample;
+        Rig rig{sample.store(), ui::Door::site, glass};
+        for (const ui::Seen& a : rig.seen())
+            for (const ui::Seen& b : rig.seen())
+                if (!a.target && !b.target && &a < &b && a.y > 0) {
+                    CAPTURE(a.text);
+                    CAPTURE(b.text);
+                    CHECK_FALSE(overlap(a, b));
+                }
+    }
+}
+
+TEST_CASE("a list on the glass keeps its place under a finger and can be thrown")
+{
+    SampleBook sample;
+    Rig rig{sample.store(), ui::Door::yard, {1280, 800, 8.83}};
+    const auto top_of = [&] {
+        for (const ui::Seen& each : rig.seen())
+            if (!each.target && each.text.find("-") != std::string::npos && each.y > 100)
+                return each.y;
+        return 0.0F;
+    };
+    const float before = top_of();
+    ImGuiIO& io = ImGui::GetIO();
+    ui::feed_pointer(io, {640, 500});
+    rig.frame();
+    ui::feed_press(io, true);
+    rig.frame();
+    for (int i = 1; i <= 10; ++i) {
+        ui::feed_pointer(io, {640, 500 - 12.0F * static_cast<float>(i)});
+        rig.frame();
+    }
+    ui::feed_press(io, false);
+    rig.frame();
+    CHECK(top_of() != before);
+}
