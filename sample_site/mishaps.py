@@ -31,9 +31,12 @@ def add_cleared(lines, working):
     """Reported or stopped, and put right again."""
     day = working[-26]
     lines.add(days.at(day, "11:40"), "farrow", "event", "knock-1",
-              {"kind": "knock", "day": day.isoformat(), "at": days.seconds(days.at(day, "11:40")), "units": ["cl-05"], "what": "Jaw against the edge of the trench box"})
-    lines.add(days.at(day, "13:00"), "varley", "event_assessed", "knock-1", {"fit": True, "words": "Paint only, jaw straight by the rule, pivots free"})
-    lines.add(days.at(working[-19], "12:30"), "oakes", "defect_cleared", "qh-4", {"check": "@qh-4", "item": "clear_of_dirt", "remedy": "Washed out and greased, lock free"})
+              {"kind": "knock", "day": day.isoformat(), "at": days.seconds(days.at(day, "11:40")), "units": ["cl-05"],
+               "what": "Jaw against the edge of the trench box"})
+    lines.add(days.at(day, "13:00"), "varley", "event_assessed", "knock-1",
+              {"fit": True, "words": "Paint only, jaw straight by the rule, pivots free"})
+    lines.add(days.at(working[-19], "12:30"), "oakes", "defect_cleared", "qh-4",
+              {"check": "@qh-4", "item": "clear_of_dirt", "remedy": "Washed out and greased, lock free"})
     day = working[-16]
     lines.add(days.at(day, "14:30"), "iqbal", "stop_called", "cl-02", {"why": "Keeper chain broken"}, ref="@keeper")
     lines.add(days.at(day, "15:40"), "oakes", "stop_lifted", "cl-02", {"stop": "@keeper", "why": "New keeper chain fitted, keeper holds"})
@@ -43,7 +46,8 @@ def add_open(lines, sheets, working):
     """Reported or stopped, and still so."""
     day = working[-10]
     lines.add(days.at(day, "14:10"), "dunmore", "event", "touch-1",
-              {"kind": "touch", "day": day.isoformat(), "at": days.seconds(days.at(day, "14:10")), "units": ["pl-04"], "what": "Tongs touched the fence when slewing, no mark"})
+              {"kind": "touch", "day": day.isoformat(), "at": days.seconds(days.at(day, "14:10")), "units": ["pl-04"],
+               "what": "Tongs touched the fence when slewing, no mark"})
     lines.add(days.at(day, "14:20"), "dunmore", "event_looked", "touch-1", {"note": "No mark found"})
     unlike = {"item": "pads", "answer": "stop", "note": "Left pad split along the bolts"}
     lines.add(days.at(working[-3], "13:30"), "dunmore", "pre_use_check", "pl-04", sheets.answered("pl-04", "ex-14", unlike))
@@ -65,7 +69,8 @@ def add_papers(lines, today, working):
 def add_yard(lines, today, working):
     lines.add(days.at(working[-6], "14:50"), "sefton", "order", "ord-118",
               {"customer": "Thackmire Drainage (invented)", "site": SITE, "pipes": ["sk-600"], "hitch": "SB-2",
-               "first_use_day": (today + timedelta(days=2)).isoformat(), "end_day": (today + timedelta(days=60)).isoformat(), "units": ["cl-08", "hp-8"]})
+               "first_use_day": (today + timedelta(days=2)).isoformat(),
+               "end_day": (today + timedelta(days=60)).isoformat(), "units": ["cl-08", "hp-8"]})
     lines.add(days.at(working[-2], "15:30"), "sefton", "dispatched", "st-12", {"purpose": "use", "to": SITE})
 
 

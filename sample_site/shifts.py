@@ -60,13 +60,13 @@ def open_shift(lines, day):
 def inspect_trenches(lines, day):
     for clock, place in (("06:36", "A"), ("06:42", "B")):
         lines.add(days.at(day, clock), "varley", "trench_inspection", place,
-                  {"by_competent": True, "safe": True, "words": "Sheets tight, props tight, no water at the toe"})
+                  {"site": SITE, "by_competent": True, "safe": True, "words": "Sheets tight, props tight, no water at the toe"})
 
 
 def confirm_places(lines, day):
-    for clock, place in (("07:20", "A"), ("07:25", "B")):
+    for clock, place in (("06:44", "A"), ("06:45", "B")):
         lines.add(days.at(day, clock), "hallam", "place_confirmed", place,
-                  {"level": True, "ground_and_edge": True, "services": True, "zone_closed": True})
+                  {"site": SITE, "level": True, "ground_and_edge": True, "services": True, "zone_closed": True})
 
 
 def lay_pipes(lines, day, pipe, count):
@@ -91,14 +91,14 @@ def add_setting(lines, moment, unit, state, changed_by, seen_by):
 def add_past_shift(lines, sheets, day, number, state, faults):
     shift = open_shift(lines, day)
     inspect_trenches(lines, day)
-    anew = number == 0 or day.weekday() == 0
+    confirm_places(lines, day)
+    anew = number == 1 or day.weekday() == 0
     for by, start in (("dunmore", "06:46"), ("farrow", "07:03")):
         clock = Clock(days.at(day, start), 90)
         add_rig(lines, clock, by, anew)
         if by == "farrow":
             lines.add(clock(), by, "setting_seen", "cl-02", {"state": state, "by_eye": True, "at_unit": True})
         add_checks(lines, clock, by, sheets, RIGS[by]["units"], faults)
-    confirm_places(lines, day)
     lay_pipes(lines, day, SUITS[state], 3 + number % 3)
     lines.add(days.at(day, "17:20"), "farrow", "stood_down", shift, {"note": "Parked on the hardstanding, attachments on their stands"})
 
@@ -107,6 +107,7 @@ def add_this_morning(lines, sheets, day):
     """Two rigs: ex-14 is ready; ex-21 is ready but for the attachment, not checked and its pin not looked at."""
     open_shift(lines, day)
     inspect_trenches(lines, day)
+    confirm_places(lines, day)
     clock = Clock(days.at(day, "06:46"), 90)
     add_rig(lines, clock, "dunmore", True)
     add_checks(lines, clock, "dunmore", sheets, RIGS["dunmore"]["units"], {})
@@ -114,4 +115,3 @@ def add_this_morning(lines, sheets, day):
     clock = Clock(days.at(day, "07:04"), 90)
     add_rig(lines, clock, "farrow", True)
     add_checks(lines, clock, "farrow", sheets, ["ex-21", "qh-4"], {})
-    confirm_places(lines, day)

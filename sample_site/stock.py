@@ -64,6 +64,12 @@ def report(unit, paper, body, today):
     return made, examined
 
 
+def day_of_report(paper, body, today, working):
+    """The working day on which the report came, if the examination was in the book's six weeks."""
+    _, examined = report("", paper, body, today)
+    return next(day for day in working if day > examined) if examined >= working[0] else None
+
+
 def add_report(lines, clock, typed_by, compared_by, unit, it, today):
     made, _ = report(unit, it["paper"], it["body"], today)
     lines.add(clock(), typed_by, "examination_report", f"rep-{unit}", made)
@@ -133,7 +139,8 @@ def add_stock(lines, today, working):
             arrived = Clock(days.at(arrives, "13:00")) if arrives else clock
             add_unit(lines, arrived, "quill", unit, it)
             if "paper" in it and it["paper"].get("safe", True):
-                add_report(lines, arrived, "quill", "hallam", unit, it, today)
+                came = day_of_report(it["paper"], it["body"], today, working)
+                add_report(lines, Clock(days.at(came, "13:30")) if came else arrived, "quill", "hallam", unit, it, today)
     add_plan(lines, days.at(first, "08:30"), 1, today, ["A", "B"])
     yard = Clock(days.at(first, "12:00"))
     for unit, it in data("units").items():

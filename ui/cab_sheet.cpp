@@ -51,10 +51,10 @@ void draw_picture(Sheet& sheet, const CabSheet& view, const Box& box)
     }
     const bool wide = box.w > 110;
     const double ladder_h = view.ranges.empty() ? 0 : 6.2 * static_cast<double>(view.ranges.size()) + 4;
-    const double w = wide ? box.w * 0.52 : box.w - 10, h = wide ? box.h - 17 : box.h - 17 - ladder_h;
+    const double w = wide ? box.w * 0.4 : box.w - 10, h = wide ? box.h - 17 : box.h - 17 - ladder_h;
     sheet.figure(figures::attachment(*view.picture, w, h), box.x + 4, box.y + 15);
     if (wide)
-        draw_ranges(sheet, view, box.x + box.w * 0.56, box.y + box.h - ladder_h - 4, box.w * 0.44 - 5);
+        draw_ranges(sheet, view, box.x + box.w * 0.45, box.y + box.h - ladder_h - 4, box.w * 0.55 - 5);
     else
         draw_ranges(sheet, view, box.x + 4, box.y + box.h - ladder_h, box.w - 8);
 }
@@ -68,8 +68,8 @@ std::optional<CabPressed::What> draw_buttons(Sheet& sheet, const CabSheet& view,
 {
     using What = CabPressed::What;
     std::optional<What> pressed;
-    const double w = (box.w - 4 - 3 * glove.gap) / 4, y = box.y + (box.h - glove.target) / 2;
-    double x = box.x + 1;
+    const double w = (box.w - 1 - 3 * glove.gap) / 4, y = box.y + (box.h - glove.target) / 2;
+    double x = box.x + 0.5;
     const auto button = [&](const char* words, std::optional<figures::Sign> sign, What what) {
         if (sheet.button(words, {x, y, w, glove.target}, sign))
             pressed = what;

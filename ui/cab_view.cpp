@@ -67,8 +67,8 @@ bool waits(const Finding& finding, const std::vector<Finding>& all)
 Row row_of(const Finding& finding, const Question& question, const words::Naming& naming)
 {
     const words::Sentence sentence = words::says(finding, question, naming);
-    return {sign_of(weight(finding.code)), sentence.headline, sentence.detail + " \u00b7 " + std::string{words::source(finding.code)},
-            figure_of(finding, question), std::string{words::button(finding.code)}};
+    return {sign_of(weight(finding.code)), sentence.headline, sentence.detail, words::short_source(finding.code), figure_of(finding, question),
+            std::string{words::button(finding.code)}};
 }
 
 // What the operator himself puts right at the machine comes before what he asks others for.
@@ -127,7 +127,7 @@ std::optional<Row> load_row_in_order(const Question& question, const std::vector
     const double limit = static_cast<double>(rated->count());
     const std::string reach = words::metres(radius->count()) + ": " + words::whole(*load) + " of " + words::whole(limit) + " kg";
     return Row{figures::Sign::in_order, "Load inside both ratings",
-               "Attachment " + words::whole(*hanging) + " of " + words::whole(static_cast<double>(attachment->plate->count())) + " kg",
+               "Attachment " + words::whole(*hanging) + " of " + words::whole(static_cast<double>(attachment->plate->count())) + " kg", "",
                figures::limit_line(*load, limit, reach, figure_width), ""};
 }
 
@@ -143,7 +143,7 @@ void add_rows(CabSheet& sheet, const Question& question, const std::vector<Findi
         for (const Finding& later : ordered.waiting)
             if (words::waits_for(later.code, ordered.shown[i].code) && (i == 0 || !words::waits_for(later.code, ordered.shown[0].code))) {
                 Row row = row_of(later, question, naming);
-                add({std::nullopt, "then: " + row.headline, row.detail, std::nullopt, ""}, later);
+                add({std::nullopt, "then: " + row.headline, row.detail, row.rule, std::nullopt, ""}, later);
             }
     }
     if (auto row = load_row_in_order(question, findings))

@@ -14,8 +14,10 @@ void draw_row(Sheet& sheet, const Row& row, const Box& box)
         sheet.sign(*row.sign, box.x + 7.5, box.y + 8.6, 9.6);
     const double x = box.x + 15, w = box.w - 15 - button_w - 5;
     const double used = sheet.wrapped({x, box.y + 3.2, w, 0}, row.sign ? Letter::bold : Letter::text, row.headline, 2);
-    const double room = row.figure ? 1 : 2;
-    const double detail = sheet.wrapped({x, box.y + 3.6 + used, w, 0}, Letter::second, row.detail, static_cast<int>(room), day.second);
+    const std::string with_rule = row.rule.empty() ? row.detail : row.detail + " \u00b7 " + row.rule;
+    const int room = row.figure || used > 6 ? 1 : 2;
+    const bool fits = sheet.lines_of(Letter::second, with_rule, w) <= room;
+    const double detail = sheet.wrapped({x, box.y + 3.6 + used, w, 0}, Letter::second, fits ? with_rule : row.detail, 2, day.second);
     if (row.figure && used + detail + row.figure->height + 4 <= box.h)
         sheet.figure(*row.figure, x, box.y + 4 + used + detail);
     sheet.line(box.x, box.y + box.h, box.x + box.w, box.y + box.h, thin_mm, day.rule);
@@ -30,7 +32,7 @@ void draw(Sheet& sheet, const Plate& plate, const Box& box)
     sheet.sign(plate.may_lift ? figures::Sign::in_order : figures::Sign::stop, box.x + 13, box.y + box.h / 2, plate.may_lift ? 17 : 20.5);
     const std::string verdict = plate.load_up ? "LOAD UP" : std::string{words::verdict(plate.may_lift)};
     sheet.text(box.x + 27, box.y + 4.2, Letter::verdict, verdict);
-    sheet.wrapped({box.x + 27, box.y + 17.6, box.w - 29, 4}, Letter::second, plate.line, 1);
+    sheet.wrapped({box.x + 27, box.y + 17.4, box.w - 29, 4}, Letter::text, plate.line, 1);
 }
 
 std::size_t rows_that_fit(const Box& box)

@@ -21,7 +21,7 @@ void draw(Sheet& sheet, const Plate& plate, const Box& box);
 // has neither sign nor button.
 struct Row {
     std::optional<figures::Sign> sign;
-    std::string headline, detail;
+    std::string headline, detail, rule; // rule: whose it is, after the detail where there is room
     std::optional<figures::Figure> figure;
     std::string button; // "": none
 };

@@ -83,6 +83,11 @@ std::vector<std::string> Sheet::broken(Letter letter, const std::string& text, d
     return lines;
 }
 
+int Sheet::lines_of(Letter letter, const std::string& text, double width) const
+{
+    return static_cast<int>(broken(letter, text, width).size());
+}
+
 double Sheet::wrapped(const Box& box, Letter letter, const std::string& text, int most, ImU32 colour)
 {
     const double step = capital_mm(letter) * leading;
@@ -123,7 +128,7 @@ bool Sheet::target(const std::string& words, const Box& box, bool chosen)
 bool Sheet::button(const std::string& words, const Box& box, std::optional<figures::Sign> sign, bool chosen)
 {
     const bool pressed = target(words, box, chosen);
-    const double room = box.w - 2;
+    const double room = box.w - 1.2;
     const Letter letter = width_of(Letter::bold, words) <= room ? Letter::bold : Letter::second;
     const double step = capital_mm(letter) * leading;
     if (sign)

@@ -40,6 +40,8 @@ public:
     double text(double x, double y, Letter letter, const std::string& text, ImU32 colour = day.ink);
     double width_of(Letter letter, const std::string& text) const;
 
+    int lines_of(Letter letter, const std::string& text, double width) const; // that it takes
+
     // Broken into at most `lines` lines of the given width; what does not fit is cut and reported to the spy.
     // Returns the height used, mm.
     double wrapped(const Box& box, Letter letter, const std::string& text, int lines, ImU32 colour = day.ink);

@@ -1,5 +1,7 @@
 #include "site.hpp"
 
+#include "board_sign.hpp"
+
 #include "amounts.hpp"
 #include "finding_words.hpp"
 #include "local_time.hpp"
@@ -21,19 +23,13 @@ int column_of(const std::string& kind)
     return kind == "attachment" || kind == "headplate" ? 0 : kind == "sling" || kind == "hook" ? 1 : 2;
 }
 
-std::optional<figures::Sign> sign_of(const desk::BoardRow& row)
-{
-    if (row.stopped())
-        return figures::Sign::stop;
-    const bool caution = std::any_of(row.findings.begin(), row.findings.end(), [](const auto& each) { return weight(each.code) == rules::Weight::caution; });
-    return caution ? std::optional{figures::Sign::warning} : std::nullopt;
-}
-
-figures::DueMark mark_of(const desk::BoardRow& row, rules::Day today)
+figures::DueMark mark_of(const desk::BoardRow& row, rules::Day today, bool narrow)
 {
     const bool out = row.latest && *row.latest < today;
-    const std::string date = !row.latest ? "no date" : (out ? "to " : "") + words::short_day(*row.latest);
-    return {row.label.substr(0, row.label.find(" (")), date, column_of(row.kind), row.latest, sign_of(row)};
+    std::string day = row.latest ? words::short_day(*row.latest) : "no date";
+    if (row.latest && narrow)
+        day = day.substr(day.find(' ') + 1);
+    return {row.tag, (out ? "to " : "") + day, column_of(row.kind), row.latest, sign_of(row)};
 }
 
 } // namespace
@@ -81,12 +77,13 @@ std::optional<std::size_t> Site::ask(Sheet& sheet, const Choice& choice)
 void Site::buttons(Sheet& sheet, Page now)
 {
     const std::array<std::pair<const char*, Page>, 5> all{{{"By week", Page::due}, {"Stopped now", Page::stopped}, {"Place", Page::place}, {"People today", Page::people}, {"Leave", Page::gone}}};
-    const double w = (sheet.width() - 2 * bare.gap * 5) / 5, y = sheet.height() - title_height(sheet) - buttons_mm + 1;
-    double x = bare.gap;
+    constexpr double gap = 3;
+    const double w = (sheet.width() - 6 * gap) / 5, y = sheet.height() - title_height(sheet) - buttons_mm + 1;
+    double x = gap;
     for (const auto& [words, page] : all) {
         if (sheet.button(words, {x, y, w, buttons_mm - 2}, std::nullopt, page == now))
             go(page);
-        x += w + 2 * bare.gap - 1;
+        x += w + gap;
     }
 }
 
@@ -96,7 +93,7 @@ void Site::due(Sheet& sheet)
     std::vector<figures::DueMark> marks;
     std::size_t stops = 0;
     for (const auto& row : rows()) {
-        marks.push_back(mark_of(row, today));
+        marks.push_back(mark_of(row, today, sheet.width() < 170));
         stops += row.stopped() ? 1 : 0;
     }
     sheet.fill({0, 0, sheet.width(), sheet.height()}, day.ground);
@@ -176,7 +173,7 @@ void Site::confirm(Sheet& sheet)
     confirmed_.push_back(*pressed == 0);
     if (confirmed_.size() < place_questions.size())
         return;
-    outside_.book.append({confirm_place(outside_.hand(supervisor()), place_, confirmed_[0], confirmed_[1], confirmed_[2], confirmed_[3])});
+    outside_.book.append({confirm_place(outside_.hand(supervisor()), desk::current_site(outside_.book), place_, confirmed_[0], confirmed_[1], confirmed_[2], confirmed_[3])});
     go(Page::due);
 }
 

@@ -41,7 +41,7 @@ double title_height(const Sheet& sheet)
 void draw(Sheet& sheet, const TitleBlock& block)
 {
     const bool two = in_two_rows(sheet);
-    const std::vector<double> shares = two ? std::vector<double>{0.56, 0.44, 0.38, 0.38, 0.24} : std::vector<double>{0.27, 0.235, 0.175, 0.21, 0.11};
+    const std::vector<double> shares = two ? std::vector<double>{0.56, 0.44, 0.38, 0.38, 0.24} : std::vector<double>{0.265, 0.225, 0.2, 0.205, 0.105};
     const double top = sheet.height() - title_height(sheet);
     sheet.fill({0, top, sheet.width(), title_height(sheet)}, day.sheet);
     sheet.line(0, top, sheet.width(), top, thin_mm);

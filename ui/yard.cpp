@@ -1,6 +1,7 @@
 #include "yard.hpp"
 
 #include "amounts.hpp"
+#include "board_sign.hpp"
 
 #include <algorithm>
 
@@ -8,7 +9,7 @@ namespace cotter::ui {
 
 namespace {
 
-constexpr double head_mm = 13, line_mm = 14.5, buttons_mm = 12.8;
+constexpr double head_mm = 13, buttons_mm = 12.8;
 
 std::string where(const desk::BoardRow& row, const records::Book& book)
 {
@@ -21,16 +22,39 @@ std::string evidence(const desk::BoardRow& row)
     return date + (row.evidence_here ? ", copy here" : ", no copy here");
 }
 
+std::string what(const desk::BoardRow& row)
+{
+    return row.model.empty() ? row.kind : row.model + " \u00b7 " + row.kind;
+}
+
+std::string setting_and_place(const desk::BoardRow& row, const records::Book& book)
+{
+    return (row.setting.empty() ? "" : "set to " + row.setting + ", ") + where(row, book);
+}
+
+bool is_narrow(const Sheet& sheet)
+{
+    return sheet.width() < 170;
+}
+
+double line_height(const Sheet& sheet)
+{
+    return is_narrow(sheet) ? 28 : 19;
+}
+
+// Beside each other where the glass is wide, under each other where it is not.
 void draw_line(Sheet& sheet, const desk::BoardRow& row, const records::Book& book, double y)
 {
-    const double half = sheet.width() * 0.5;
-    if (row.stopped())
-        sheet.sign(figures::Sign::stop, 7, y + 5.6, 7.5);
-    sheet.wrapped({14, y + 2, half - 16, 0}, Letter::bold, row.label, 1);
-    sheet.wrapped({14, y + 8, half - 16, 0}, Letter::second, row.model.empty() ? row.kind : row.model, 1, day.second);
-    sheet.wrapped({half, y + 2.2, half - 3, 0}, Letter::second, evidence(row), 1);
-    sheet.wrapped({half, y + 8, half - 3, 0}, Letter::second, (row.setting.empty() ? "" : "set to " + row.setting + ", ") + where(row, book), 1, day.second);
-    sheet.line(0, y + line_mm, sheet.width(), y + line_mm, thin_mm, day.rule);
+    const bool narrow = is_narrow(sheet);
+    const double half = narrow ? 14 : sheet.width() * 0.45, w = sheet.width() - half - 3, second = narrow ? 13.8 : 0;
+    if (const auto sign = sign_of(row))
+        sheet.sign(*sign, 7, y + 5.6, 7.5);
+    sheet.wrapped({14, y + 2.4, narrow ? w : half - 16, 0}, Letter::bold, row.tag, 1);
+    sheet.wrapped({14, y + 8.4, narrow ? w : half - 16, 0}, Letter::second, what(row), 1, day.second);
+    sheet.wrapped({14, y + (narrow ? 23 : 13.4), narrow ? w : half - 16, 0}, Letter::second, row.owner, 1, day.second);
+    sheet.wrapped({half, y + 2.8 + (narrow ? 10.4 : 0), w, 0}, Letter::second, evidence(row), 1);
+    sheet.wrapped({half, y + (narrow ? 4.3 + second : 8.4), w, 0}, Letter::second, setting_and_place(row, book), 1, day.second);
+    sheet.line(0, y + line_height(sheet), sheet.width(), y + line_height(sheet), thin_mm, day.rule);
 }
 
 } // namespace
@@ -42,6 +66,7 @@ void Yard::list(Sheet& sheet, const Box& area)
     if (of != rows_of_)
         rows_ = desk::board(outside_.book, now, outside_.hand("").day);
     rows_of_ = of;
+    const double line_mm = line_height(sheet);
     touch_scroll(scroll_, sheet.theme(), area, sheet.theme().px(line_mm * static_cast<double>(rows_.size()) - area.h));
     const double top = area.y - static_cast<double>(scroll_.at) / sheet.theme().px_per_mm();
     const auto first = static_cast<std::size_t>(std::max(0.0, (area.y - top) / line_mm));
@@ -63,7 +88,7 @@ bool Yard::draw(Sheet& sheet)
     list(sheet, area);
     sheet.fill({0, 0, sheet.width(), head_mm}, day.ground);
     sheet.fill({0, area.y + area.h, sheet.width(), buttons_mm}, day.ground);
-    sheet.text(4, 3.8, Letter::heading, "Units: setting, evidence, latest date");
+    sheet.text(4, 3.8, Letter::heading, "Units, papers, settings");
     const bool leave = sheet.button("Leave", {bare.gap, area.y + area.h + 1, 34, buttons_mm - 2});
     ui::draw(sheet, title_block(outside_, "DESK", ""));
     return !leave;

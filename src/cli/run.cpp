@@ -47,6 +47,7 @@ int run(int count, const char* const* arguments)
     CLI::App app{"Cotter says MAY LIFT or DO NOT LIFT, why, and what clears it. It supports, and never replaces, the lift plan, "
                  "the maker's instructions, local law and competent people.",
                  "cotter"};
+    app.require_subcommand(0, 1); // `help record`: the second word is no command
     Chosen chosen;
     add_all(app, chosen);
     try {

@@ -39,7 +39,7 @@ std::string setting_of(const Book& book, const std::string& unit)
 BoardRow row_of(const Book& book, const std::string& unit, Instant now, Day day)
 {
     const Json it = doc(book, "unit", unit);
-    BoardRow row{unit, label_of(book, unit), it.value("owner_firm", ""), it.value("role", ""),
+    BoardRow row{unit, it.value("tag", unit), label_of(book, unit), it.value("owner_firm", ""), it.value("role", ""),
                  shown_name(book, it.value("model", "")), setting_of(book, unit),
                  doc(book, "whereabouts", unit).value("at_site", ""), {}, {}, false, {}};
     const Question question = unit_question(book, unit, now, day);

@@ -13,7 +13,7 @@
 namespace cotter::desk {
 
 struct BoardRow {
-    std::string unit, label, owner, kind, model, setting, place;
+    std::string unit, tag, label, owner, kind, model, setting, place; // label: the tag, with its owner if another has it too
     std::optional<rules::Day> latest;
     std::optional<std::int64_t> days_left; // negative when out of date
     bool evidence_here = false;            // a legible copy of the governing paper

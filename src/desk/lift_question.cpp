@@ -74,6 +74,7 @@ private:
     void plan_and_place();
     void tape(Move& move) const;
     Json place_in_plan() const;
+    std::string at_site(const std::string& place) const { return site_ + " " + place; } // two sites may both have a mark A
     void trench(const Json& place);
     void clock_and_book();
 
@@ -149,19 +150,12 @@ void Building::tape(Move& move) const
         move.sector = asked_.sector;
 }
 
-// Until people have a PIN they are known by name, and the record says so; that name then stands for the PIN.
-bool is_own_word(const Json& record)
-{
-    const std::string how = record.value("how", "");
-    return how == "pin" || how == "name only";
-}
-
 void Building::setting()
 {
     const std::string model = doc(book_, "unit", asked_.unit).value("model", "");
     for (const Json& each : doc(book_, "setting", asked_.unit).value("records", Json::array())) {
         SettingRecord record = records::read_setting_record(each);
-        record.own_pin = is_own_word(each);
+        record.own_pin = flag(each, "own_hand"); // until people have a PIN, their own name as writer stands for it
         const Json admission = doc(book_, "person", each.value("by", "")).value("admission", Json::object());
         record.authorised = contains(admission.value("setting_models", std::vector<std::string>{}), model);
         q_.setting_records.push_back(std::move(record));
@@ -202,7 +196,7 @@ Json Building::place_in_plan() const
     for (const Json& place : places) {
         if (asked_.standing == place["id"])
             return place;
-        const auto confirmed = book_.fact("place", place["id"].get<std::string>());
+        const auto confirmed = book_.fact("place", at_site(place["id"].get<std::string>()));
         if (asked_.standing.empty() && (confirmed ? confirmed->at : 0) > newest) {
             newest = confirmed ? confirmed->at : 0;
             chosen = place;
@@ -216,7 +210,7 @@ Json Building::place_in_plan() const
 void Building::trench(const Json& place)
 {
     Json trench = place.value("trench", Json::object());
-    trench.update(doc(book_, "trench", place.value("id", "")));
+    trench.update(doc(book_, "trench", at_site(place.value("id", ""))));
     if (trench.contains("none") || trench.contains("someone_enters") || trench.contains("inspections"))
         q_.trench = records::read_trench(trench);
     if (place.contains("thread"))
@@ -228,7 +222,7 @@ void Building::plan_and_place()
     const Json place = place_in_plan();
     if (place.empty())
         return;
-    Json confirmed = {{"id", place["id"]}, {"confirmed", doc(book_, "place", place.value("id", "")).value("looks", Json::array())}};
+    Json confirmed = {{"id", place["id"]}, {"confirmed", doc(book_, "place", at_site(place.value("id", ""))).value("looks", Json::array())}};
     q_.place = records::read_place(confirmed);
     trench(place);
 }

@@ -84,7 +84,8 @@ Item ItemsOfQuestion::item(const std::string& unit) const
 {
     Json body = doc(book_, "unit", unit);
     const std::string model = body.value("model", "");
-    body.erase("model");
+    body.erase("model"); // ids in a unit's record, whole objects in a question
+    body.erase("sheet");
     Item item = records::read_item(body);
     item.tag = label(unit);
     const Json whereabouts = doc(book_, "whereabouts", unit);

@@ -84,15 +84,15 @@ Entry prove_devices(const Hand& hand, const std::string& machine, bool valves, b
     return entry(hand, "devices_proved", machine, {{"valves", valves}, {"overload_warning", warning}});
 }
 
-Entry confirm_place(const Hand& hand, const std::string& place, bool level, bool ground, bool services, bool zone)
+Entry confirm_place(const Hand& hand, const std::string& site, const std::string& place, bool level, bool ground, bool services, bool zone)
 {
     return entry(hand, "place_confirmed", place,
-                 {{"level", level}, {"ground_and_edge", ground}, {"services", services}, {"zone_closed", zone}});
+                 {{"site", site}, {"level", level}, {"ground_and_edge", ground}, {"services", services}, {"zone_closed", zone}});
 }
 
-Entry inspect_trench(const Hand& hand, const Book& book, const std::string& place, bool safe)
+Entry inspect_trench(const Hand& hand, const Book& book, const std::string& site, const std::string& place, bool safe)
 {
-    return entry(hand, "trench_inspection", place, {{"by_competent", has_role(book, hand.by, "competent")}, {"safe", safe}});
+    return entry(hand, "trench_inspection", place, {{"site", site}, {"by_competent", has_role(book, hand.by, "competent")}, {"safe", safe}});
 }
 
 Entry name_people(const Hand& hand, const std::string& site, const std::map<std::string, std::string>& roles)

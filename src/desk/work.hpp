@@ -42,8 +42,8 @@ Entry see_the_setting(const Hand& hand, const std::string& unit, const std::stri
 Entry change_the_setting(const Hand& hand, const std::string& unit, const std::string& state);
 Entry see_the_lock(const Hand& hand, const std::string& hitch, bool locked);
 Entry prove_devices(const Hand& hand, const std::string& machine, bool valves, bool warning);
-Entry confirm_place(const Hand& hand, const std::string& place, bool level, bool ground, bool services, bool zone);
-Entry inspect_trench(const Hand& hand, const Book& book, const std::string& place, bool safe);
+Entry confirm_place(const Hand& hand, const std::string& site, const std::string& place, bool level, bool ground, bool services, bool zone);
+Entry inspect_trench(const Hand& hand, const Book& book, const std::string& site, const std::string& place, bool safe);
 Entry name_people(const Hand& hand, const std::string& site, const std::map<std::string, std::string>& roles);
 Entry brief(const Hand& hand, const Json& plan, const std::string& person);
 Entry compare(const Hand& hand, const std::string& what, const std::string& id);

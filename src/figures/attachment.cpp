@@ -104,16 +104,27 @@ void add_diameter(Figure& figure, const View& view, const AttachmentPicture& pic
     figure.add(Label{{centre.x + 2.5, y - 1.2}, text, Align::left, 2.8});
 }
 
+// Holes that stand close are drawn smaller, so that none lies on another.
+double hole_radius(const View& view, const std::vector<StatePlace>& states)
+{
+    double radius = 2.1;
+    for (std::size_t i = 1; i < states.size(); ++i) {
+        const Point a = view.at(states[i - 1].at), b = view.at(states[i].at);
+        radius = std::min(radius, std::hypot(a.x - b.x, a.y - b.y) * 0.34);
+    }
+    return radius;
+}
+
 // A state is a hole; a pin fills the one that stands, a ring surrounds each that is wanted.
-void add_state(Figure& figure, const View& view, const StatePlace& state)
+void add_state(Figure& figure, const View& view, const StatePlace& state, double radius)
 {
     const Point at = view.at(state.at);
     if (state.wanted)
-        figure.add(Circle{at, 3.3, Pen::thick, Fill::none});
-    figure.add(Circle{at, 2.1, Pen::thin, Fill::paper});
+        figure.add(Circle{at, radius * 1.55, Pen::thick, Fill::none});
+    figure.add(Circle{at, radius, Pen::thin, Fill::paper});
     if (state.stands)
-        figure.add(Circle{at, 1.5, Pen::thin, Fill::ink});
-    figure.add(Label{{at.x + 4.4, at.y + 1.4}, state.name, Align::left, 2.8});
+        figure.add(Circle{at, radius * 0.75, Pen::thin, Fill::ink});
+    figure.add(Label{{at.x + radius * 1.55 + 1.5, at.y + 1.4}, state.name, Align::left, 2.8});
 }
 
 } // namespace
@@ -132,7 +143,7 @@ Figure attachment(const AttachmentPicture& picture, double width, double height)
         figure.add(std::move(polygon));
     }
     for (const StatePlace& state : picture.states)
-        add_state(figure, view, state);
+        add_state(figure, view, state, hole_radius(view, picture.states));
     if (picture.barrel > 0)
         add_diameter(figure, view, picture);
     return figure;

@@ -11,17 +11,25 @@ namespace cotter::figures {
 namespace {
 
 constexpr int columns = 3, weeks = 12;
-constexpr double staff = 30, row = 7.4, capital = 2.8, label_capital = 3.5, top = 8;
+constexpr double row = 7.4, capital = 2.8, label_capital = 3.5, top = 8, narrow_width = 170;
 constexpr std::array<const char*, columns> headings{"Attachments, headplates", "Slings, hooks", "Machines, hitches"};
+constexpr std::array<const char*, columns> short_headings{"Attachments", "Slings", "Machines"};
+
+std::string without_weekday(const std::string& date) // "Fri 4 Dec"
+{
+    return date.substr(date.find(' ') + 1);
+}
 
 class Drawing {
 public:
     Drawing(const std::vector<DueMark>& marks, rules::Day today, double width, double height)
         : marks_{marks}, today_{today}, section_{{width, height, {}}, 0}
     {
+        narrow_ = width < narrow_width;
+        staff_ = narrow_ ? 23 : 30;
         ground_ = top + std::max(1.0, static_cast<double>(most_above())) * row + 2;
         week_ = (height - ground_ - 3) / weeks;
-        column_ = (width - staff) / columns;
+        column_ = (width - staff_) / columns;
     }
 
     DueSection drawn()
@@ -29,16 +37,19 @@ public:
         add_ground();
         add_staff();
         for (int i = 0; i < columns; ++i) {
-            section_.figure.add(Label{{x_of(i) + 8, capital + 2}, headings[static_cast<std::size_t>(i)], Align::left, capital, false});
+            const auto& words = narrow_ ? short_headings : headings;
+            section_.figure.add(Label{{x_of(i) + 8, capital + 2}, words[static_cast<std::size_t>(i)], Align::left, capital, false});
             add_above(i);
             add_below(i);
         }
+        add_leaders();
+        add_left_out();
         return std::move(section_);
     }
 
 private:
     bool is_above(const DueMark& mark) const { return !mark.latest || *mark.latest < today_; }
-    double x_of(int column) const { return staff + column_ * column; }
+    double x_of(int column) const { return staff_ + column_ * column; }
     double depth(rules::Day day) const { return ground_ + static_cast<double>(rules::days_between(today_, day).count()) / 7 * week_; }
 
     long most_above() const
@@ -55,8 +66,9 @@ private:
         f.add(Line{{0, ground_}, {f.width, ground_}, Pen::thick});
         for (double x = 2; x < f.width; x += 4)
             f.add(Line{{x, ground_ + 2.2}, {x + 2.2, ground_}, Pen::thin});
-        f.add(Line{{staff, 0}, {staff, f.height}, Pen::thick});
-        f.add(Label{{staff - 3, ground_ - 2}, words::short_day(today_), Align::right, capital});
+        f.add(Line{{staff_, 0}, {staff_, f.height}, Pen::thick});
+        const std::string today = words::short_day(today_);
+        f.add(Label{{staff_ - 3, ground_ - 2}, narrow_ ? without_weekday(today) : today, Align::right, capital});
     }
 
     // Weeks from Monday.
@@ -69,9 +81,8 @@ private:
             const double y = depth(day);
             if (y > section_.figure.height - 3 || y < ground_ + 4)
                 continue;
-            section_.figure.add(Line{{staff - 2, y}, {staff, y}, Pen::thin});
-            const std::string text = words::short_day(day);
-            section_.figure.add(Label{{staff - 4, y + 1.4}, text.substr(text.find(' ') + 1), Align::right, capital});
+            section_.figure.add(Line{{staff_ - 2, y}, {staff_, y}, Pen::thin});
+            section_.figure.add(Label{{staff_ - 4, y + 1.4}, without_weekday(words::short_day(day)), Align::right, capital});
         }
     }
 
@@ -81,7 +92,10 @@ private:
         if (mark.sign)
             section_.figure.add(Mark{{x - 4, y - 1.6}, 6, *mark.sign});
         section_.figure.add(Label{{x, y}, mark.label, Align::left, label_capital, false});
-        section_.figure.add(Label{{x + std::max(17.0, text_width(mark.label, label_capital) * 0.85 + 2), y}, mark.date, Align::left, capital});
+        const double gap = narrow_ ? 15 : std::max(17.0, text_width(mark.label, label_capital) * 0.85 + 2);
+        section_.figure.add(Label{{x + gap, y}, mark.date, Align::left, capital});
+        if (mark.latest && !is_above(mark))
+            placed_.push_back({mark.column, depth(*mark.latest), y - 1.4, mark.sign.has_value()});
     }
 
     std::vector<DueMark> in_column(int column, bool above) const
@@ -115,23 +129,51 @@ private:
         for (const DueMark& each : in_column(column, false)) {
             const double at = depth(*each.latest);
             const double y = std::max(at + 1.4, free);
-            if (y > section_.figure.height - 2) {
+            if (y > section_.figure.height - 8) {
                 ++section_.left_out;
                 continue;
             }
             add_mark(each, y);
-            const double end = x_of(column) + (each.sign ? 0 : 6);
-            section_.figure.add(Line{{staff - 1, at}, {staff + 1.5, at}, Pen::thick});
-            if (column == 0)
-                section_.figure.add(Line{{staff, at}, {end, y - 1.4}, Pen::thin});
-            else
-                section_.figure.add(Line{{end - 4, y - 1.4}, {end, y - 1.4}, Pen::thin});
             free = y + row;
         }
     }
 
+    struct Placed { int column; double at, label; bool sign; };
+
+    // A label of a column further left lies at that depth.
+    bool crosses(const Placed& leader, double y) const
+    {
+        return std::any_of(placed_.begin(), placed_.end(), [&](const Placed& other) {
+            return other.column < leader.column && std::abs(other.label - y) < row / 2;
+        });
+    }
+
+    // From the staff to the label, level and then to it; where another label is in the way only its end is drawn.
+    void add_leaders()
+    {
+        Figure& f = section_.figure;
+        for (const Placed& each : placed_) {
+            const double end = x_of(each.column) + (each.sign ? 0.5 : 6);
+            f.add(Line{{staff_ - 1, each.at}, {staff_ + 1.5, each.at}, Pen::thick});
+            if (!crosses(each, each.at) && !crosses(each, each.label)) {
+                f.add(Line{{staff_, each.at}, {std::max(staff_, end - 5), each.at}, Pen::thin});
+                f.add(Line{{std::max(staff_, end - 5), each.at}, {end, each.label}, Pen::thin});
+            } else
+                f.add(Line{{end - 4, each.label}, {end, each.label}, Pen::thin});
+        }
+    }
+
+    void add_left_out()
+    {
+        if (section_.left_out > 0)
+            section_.figure.add(Label{{section_.figure.width - 3, section_.figure.height - 2.4}, std::to_string(section_.left_out) + " more fall due later", Align::right, capital, false});
+    }
+
     const std::vector<DueMark>& marks_;
     rules::Day today_;
+    bool narrow_ = false;
+    double staff_ = 30;
+    std::vector<Placed> placed_;
     DueSection section_;
     double ground_ = 0, week_ = 0, column_ = 0;
 };

@@ -59,7 +59,7 @@ void fill_newest(Fact& fact, const Said& said)
 {
     fact.doc = with_id(newest_body(said, said.back().entry.kind), fact);
     fact.doc["at"] = said.back().entry.at.count();
-    fact.doc["by"] = said.back().entry.by;
+    fact.doc["by"] = said.back().entry.who;
 }
 
 void fill_shift(Fact& fact, const Said& said)
@@ -138,7 +138,7 @@ void fill_setting(Fact& fact, const Said& said)
                                        {"at", e.at.count()},
                                        {"by", e.who},
                                        {"after", e.after},
-                                       {"how", e.how},
+                                       {"own_hand", e.who == e.by && (e.how == "pin" || e.how == "name only")},
                                        {"by_eye", e.body.value("by_eye", Json{})},
                                        {"at_unit", e.body.value("at_unit", Json{})}});
     }

@@ -19,8 +19,7 @@ const std::map<std::string, std::string>& fact_of_kind()
         {"interim_statement", "interim"}, {"event", "event"}, {"event_assessed", "event"}, {"event_looked", "event"},
         {"setting_changed", "setting"}, {"setting_seen", "setting"}, {"headplate_fitted", "headplate"},
         {"coupled", "coupling"}, {"uncoupled", "coupling"}, {"lock_seen", "lock"}, {"machine_set_up", "set_up"},
-        {"devices_proved", "devices"}, {"rigging", "rigging"}, {"place_confirmed", "place"},
-        {"trench_inspection", "trench"}, {"fall_of_ground", "trench"}, {"lift_plan", "plan"}, {"briefing", "plan"},
+        {"devices_proved", "devices"}, {"rigging", "rigging"}, {"lift_plan", "plan"}, {"briefing", "plan"},
         {"lift_asked", "lift"}, {"picked_up", "lift"}, {"set_down", "lift"}, {"lift_done", "lift"}, {"order", "order"},
         {"dispatched", "whereabouts"}, {"received", "whereabouts"}, {"returned", "whereabouts"},
         {"off_hire", "whereabouts"}};
@@ -48,6 +47,10 @@ std::optional<FactKey> named_by_hash(const Record& record)
         return FactKey{"without_answer", record.hash};
     if (e.kind == "people_today")
         return FactKey{"people_today", e.about + " " + text("day")};
+    if (e.kind == "place_confirmed")
+        return FactKey{"place", text("site") + " " + e.about};
+    if (e.kind == "trench_inspection" || e.kind == "fall_of_ground")
+        return FactKey{"trench", text("site") + " " + e.about};
     if (e.kind == "compared")
         return FactKey{text("what"), e.about};
     return std::nullopt;

@@ -41,7 +41,7 @@ std::string counted(double value, rules::Unit unit)
 
 std::string whole(double value)
 {
-    return grouped(fmt::format("{:.0f}", std::ceil(value - 1e-9)));
+    return grouped(fmt::format("{:.0f}", std::ceil(value - 1e-9) + 0.0));
 }
 
 std::string amount(const rules::Figure& value, rules::Unit unit)

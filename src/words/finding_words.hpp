@@ -31,6 +31,7 @@ std::string_view button(rules::Code code);
 
 // Regulation, standard and clause, maker's data or the firm's own rule.
 std::string_view source(rules::Code code);
+std::string short_source(rules::Code code); // the first of them, for a narrow line: "LOLER 9(3)(a)"
 
 // Does this finding only matter once that one is cleared?
 bool waits_for(rules::Code later, rules::Code first);

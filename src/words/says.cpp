@@ -91,6 +91,15 @@ std::string_view clears(Code code) { return words_of(code).clears; }
 std::string_view button(Code code) { return words_of(code).button; }
 std::string_view source(Code code) { return words_of(code).source; }
 
+std::string short_source(Code code)
+{
+    std::string text{source(code).substr(0, source(code).find(';'))};
+    for (const std::string_view part : {" 1998", " 2015", "reg. ", "regs "})
+        if (const auto at = text.find(part); at != std::string::npos)
+            text.erase(at, part.size());
+    return text;
+}
+
 // A second look after a move; the items that a move or a coupling touches; the briefing for a plan not yet in force.
 bool waits_for(Code later, Code first)
 {

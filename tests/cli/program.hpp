@@ -69,7 +69,7 @@ inline Ran run_program(const std::string& program, const std::vector<std::string
             bytes_of(scratch.folder() / "err")};
 }
 
-inline Ran cotter(const std::vector<std::string>& arguments, const std::string& in = "")
+inline Ran call(const std::vector<std::string>& arguments, const std::string& in = "")
 {
     return run_program(COTTER_PROGRAM, arguments, in);
 }

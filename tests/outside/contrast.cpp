@@ -67,7 +67,8 @@ TEST_CASE("The measure of contrast has the ends that the standard gives it")
     CHECK(contrast("#777777", white) == doctest::Approx(4.48).epsilon(0.002));
 }
 
-// Source: NUREG-0700 rev 3 prefers 10:1 with reflections; that the verdict and its numbers have it is the look's own rule.
+// Source: NUREG-0700 rev 3 prefers 10:1 with reflections. That the verdict and its numbers have it is the look's own
+// rule.
 TEST_CASE("Ink stands ten to one or more on ground and sheet by day and by night")
 {
     for (const std::string name : {"day", "night"}) {

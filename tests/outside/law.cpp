@@ -68,7 +68,8 @@ const Interval intervals[] = {
     {Role::sling, ItemClass::accessory, "accessory for lifting", "2026-02-28", "2026-03-01"},
     {Role::machine, ItemClass::people, "lifting equipment for lifting persons", "2026-02-28", "2026-03-01"},
     {Role::machine, ItemClass::machine,
-     "other lifting equipment (e.g. excavator used for lifting, quick hitch as part of machine)", "2026-08-31", "2026-09-01"}};
+     "other lifting equipment (e.g. excavator used for lifting, quick hitch as part of machine)", "2026-08-31",
+     "2026-09-01"}};
 
 int published_months(const std::string& item_name)
 {

@@ -94,7 +94,8 @@ TEST_CASE("The published worked example of a pipe weighs 1571 kg")
     CHECK(std::lround(rules::mass_of(pipe).used.value()) == 1571);
 }
 
-// Source: EN 1991-1-1 gives reinforced concrete 25 kN/m3; over 9.81 m/s2 that is 2,548 kg/m3, 2 % over the density used.
+// Source: EN 1991-1-1 gives reinforced concrete 25 kN/m3; over 9.81 m/s2 that is 2,548 kg/m3, 2 % over
+// the density used.
 TEST_CASE("The density used is within two per cent of the Eurocode's unit weight")
 {
     CHECK(std::abs(percent_over(rules::concrete_density, 25'000 / 9.81)) < 2);

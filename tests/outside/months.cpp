@@ -18,20 +18,22 @@ std::string after(const std::string& start, std::int64_t months)
 } // namespace
 
 // Source: Dodds v Walker [1981] 1 WLR 1027 (HL), [1981] UKHL J0618-1: the day of the event is left out and the period
-// ends with the same-numbered day. Notice of 30 September 1978, four months: an application on 31 January was a day late.
+// ends with the same-numbered day. Notice of 30 September 1978, four months: an application on 31 January was a day
+// late.
 TEST_CASE("Four months from 30 September end on 30 January and not on the last day of the month")
 {
     CHECK(after("1978-09-30", 4) == "1979-01-30");
     CHECK(day("1979-01-31") > rules::add_months(day("1978-09-30"), Months{4}));
 }
 
-// Source: E J Riley Investments Ltd v Eurostile Holdings Ltd [1985] 1 WLR 1139 (CA): no "corresponding date plus one".
+// Source: E J Riley Investments Ltd v Eurostile Holdings Ltd (reported in the Estates Gazette): no
+// "corresponding date plus one".
 TEST_CASE("Two months from 23 March end on 23 May and not a day later")
 {
     CHECK(after("1983-03-23", 2) == "1983-05-23");
 }
 
-// Source: the Court of Appeal's rule that Dodds v Walker left standing: where the last month is too short, its last day.
+// Source: the Court of Appeal, as a public page quotes it: where the last month has no such day, its last day.
 TEST_CASE("A month from 31 March ends on 30 April")
 {
     CHECK(after("2025-03-31", 1) == "2025-04-30");

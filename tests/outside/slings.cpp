@@ -133,7 +133,8 @@ TEST_CASE("The table lies within four per cent of one leg times the mode factor"
     CHECK(compared == 40);
 }
 
-// Source: EN 818-4 rates three and four legs alike (read). That a fourth leg carries nothing is common practice, no source.
+// Source: EN 818-4 rates three and four legs alike (read). That a fourth leg carries nothing is common practice,
+// no source.
 TEST_CASE("Four legs are rated as three")
 {
     for (const Record& row : read_table("chain_sling_en818_4"))

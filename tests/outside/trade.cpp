@@ -73,7 +73,7 @@ bool says_nothing_of_setting(const rules::Question& question)
 
 } // namespace
 
-// Source: common practice, no source: a check at the start of each shift. That some check is needed: INDG422, PUWER 1998 reg. 5.
+// Source: common practice, no source: a check each shift. That some check is needed: INDG422.
 TEST_CASE("A sheet that was answered before this shift does not count")
 {
     CHECK_FALSE(finds(answered_at(shift_start + hours(1)), Code::check_none));
@@ -105,13 +105,20 @@ TEST_CASE("A second pair of eyes counts only with authority, at the unit and und
     }
 }
 
-// Source: common practice, no source: a look before the change says nothing of it.
+// Source: common practice, no source: a look before the change says nothing of it, be it before by the clock or because
+// the change was made in knowledge of it.
 TEST_CASE("A look from before the change is no second pair of eyes")
 {
-    rules::Question question = looked_at_by("bob");
-    question.setting_records[1].at = shift_start - rules::Instant{60};
-    question.setting_records[1].after = {};
-    question.setting_records[0].after = {"look"};
-    question.setting_records.push_back(look("own look", "ann", shift_start + hours(1)));
-    CHECK(finds(question, Code::setting_unseen));
+    rules::Question by_clock = looked_at_by("bob");
+    by_clock.setting_records.push_back(look("own look", "ann", shift_start + hours(1)));
+    CHECK_FALSE(finds(by_clock, Code::setting_unseen));
+    by_clock.setting_records[1].at = shift_start - rules::Instant{60};
+    by_clock.setting_records[1].after = {};
+    CHECK(finds(by_clock, Code::setting_unseen));
+
+    rules::Question by_knowledge = looked_at_by("bob");
+    by_knowledge.setting_records.push_back(look("own look", "ann", shift_start + hours(1)));
+    by_knowledge.setting_records[1].after = {};
+    by_knowledge.setting_records[0].after = {"look"};
+    CHECK(finds(by_knowledge, Code::setting_unseen));
 }

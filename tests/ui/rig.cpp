@@ -64,10 +64,11 @@ void Rig::frame()
 
 bool Rig::shows(const std::string& words) const
 {
+    std::string all; // over line breaks
     for (const ui::Seen& each : seen_)
-        if (each.text.find(words) != std::string::npos)
-            return true;
-    return false;
+        if (!each.target)
+            all += each.text + " ";
+    return all.find(words) != std::string::npos;
 }
 
 const ui::Seen* Rig::target(const std::string& words) const
