@@ -26,11 +26,9 @@ Places places(const Sheet& sheet)
 
 void draw_under(Sheet& sheet, const CabSheet& view, const Box& box)
 {
-    double y = box.y + 8;
-    for (const std::string& line : view.under) {
-        sheet.wrapped({box.x + 15, y, box.w - 18, 0}, Letter::bold, line, 1);
-        y += 8;
-    }
+    double y = box.y + 4.5;
+    for (const std::string& line : view.under)
+        y += sheet.wrapped({box.x + 15, y, box.w - 18, 0}, Letter::bold, line, 2) + 1.2;
 }
 
 void draw_ranges(Sheet& sheet, const CabSheet& view, double x, double y, double w)

@@ -6,13 +6,13 @@ namespace cotter::ui {
 
 namespace {
 
-constexpr double button_w = 22;
+constexpr double button_w = 22, edge = 4.6; // from the next column's targets a glove's gap
 
 void draw_row(Sheet& sheet, const Row& row, const Box& box)
 {
     if (row.sign)
         sheet.sign(*row.sign, box.x + 7.5, box.y + 8.6, 9.6);
-    const double x = box.x + 15, w = box.w - 15 - button_w - 5;
+    const double x = box.x + 15, w = box.w - 15 - button_w - edge - 2.4;
     const double used = sheet.wrapped({x, box.y + 3.2, w, 0}, row.sign ? Letter::bold : Letter::text, row.headline, 2);
     const std::string with_rule = row.rule.empty() ? row.detail : row.detail + " \u00b7 " + row.rule;
     const int room = row.figure || used > 6 ? 1 : 2;
@@ -49,14 +49,14 @@ std::optional<std::size_t> draw(Sheet& sheet, const std::vector<Row>& rows, std:
     double y = box.y;
     for (std::size_t i = first; i < rows.size() && i < first + shown; ++i) {
         draw_row(sheet, rows[i], {box.x, y, box.w, row_mm});
-        if (!rows[i].button.empty() && sheet.button(rows[i].button, {box.x + box.w - button_w - 2, y + 3, button_w, glove.target}, rows[i].sign ? std::optional{figures::Sign::to_do} : std::nullopt))
+        if (!rows[i].button.empty() && sheet.button(rows[i].button, {box.x + box.w - button_w - edge, y + 3, button_w, glove.target}, rows[i].sign ? std::optional{figures::Sign::to_do} : std::nullopt))
             pressed = i;
         y += row_mm;
     }
     if (more) {
         const std::size_t left = rows.size() > first + shown ? rows.size() - first - shown : 0;
         const std::string words = left > 0 ? std::to_string(left) + " more below" : "Back to the first";
-        if (sheet.button(words, {box.x + 15, y + 3, box.w - 17, glove.target}))
+        if (sheet.button(words, {box.x + 15, y + 3, box.w - 15 - edge, glove.target}))
             pressed = rows.size();
     }
     return pressed;

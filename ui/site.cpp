@@ -123,7 +123,8 @@ void Site::stopped(Sheet& sheet)
         for (const auto& finding : row.findings)
             if (weight(finding.code) == rules::Weight::stop)
                 lines.emplace_back(&row, &finding);
-    constexpr double line_mm = 15;
+    const bool narrow = sheet.width() < 170;
+    const double line_mm = narrow ? 26 : 15;
     touch_scroll(scroll_, sheet.theme(), area, sheet.theme().px(line_mm * static_cast<double>(lines.size()) - area.h));
     double y = area.y + 3 - static_cast<double>(scroll_.at) / sheet.theme().px_per_mm();
     for (const auto& [row, finding] : lines) {
@@ -131,7 +132,7 @@ void Site::stopped(Sheet& sheet)
             const words::Sentence sentence = words::says(*finding, {}, naming);
             sheet.sign(figures::Sign::stop, 8, y + 5, 8);
             sheet.wrapped({16, y + 1, sheet.width() - 20, 0}, Letter::bold, sentence.headline, 1);
-            sheet.wrapped({16, y + 7, sheet.width() - 20, 0}, Letter::second, sentence.detail + ". " + std::string{words::clears(finding->code)}, 1, ui::day.second);
+            sheet.wrapped({16, y + 7, sheet.width() - 20, 0}, Letter::second, sentence.detail + ". " + std::string{words::clears(finding->code)}, narrow ? 3 : 1, ui::day.second);
         }
         y += line_mm;
     }

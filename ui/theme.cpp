@@ -16,6 +16,7 @@ constexpr ImWchar texts[] = {0x0020, 0x007E, 0x00A0, 0x017F, 0x0218, 0x021B, 0x2
                              0x2022, 0x2022, 0x2026, 0x2026, 0};
 constexpr ImWchar capitals[] = {0x0020, 0x0020, 0x0041, 0x005A, 0};
 constexpr ImWchar signs[] = {0x2190, 0x2193, 0x2212, 0x2212, 0x2248, 0x2248, 0x2264, 0x2265, 0};
+constexpr ImWchar ellipsis[] = {0x2026, 0x2026, 0};
 constexpr ImWchar ticks[] = {0x2713, 0x2713, 0x2717, 0x2717, 0};
 
 struct Source {
@@ -76,6 +77,7 @@ Theme::Theme(double px_per_mm) : px_per_mm_{px_per_mm}
         if (letter != Letter::verdict) {
             load({std::string{noto} + "NotoSansMath-Regular.ttf", signs}, size, true);
             load({std::string{noto} + "NotoSansSymbols2-Regular.ttf", ticks}, size, true);
+            load({std::string{noto} + "NotoSans-Regular.ttf", ellipsis}, size, true); // the lettering has none
         }
     }
     atlas->Build();

@@ -113,7 +113,7 @@ private:
         const auto marks = in_column(column, true);
         double y = ground_ - 3;
         for (const DueMark& each : marks) {
-            if (y < top + row - 1) {
+            if (y < top + 4) {
                 ++section_.left_out;
                 continue;
             }

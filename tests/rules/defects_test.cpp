@@ -4,9 +4,11 @@
 
 #include <doctest/doctest.h>
 
-namespace cotter::rules {
+namespace cotter::rules
+{
 
-namespace {
+namespace
+{
 
 Question hook_with_defect()
 {

@@ -2,7 +2,8 @@
 
 #include <doctest/doctest.h>
 
-namespace cotter::rules {
+namespace cotter::rules
+{
 
 TEST_CASE("the opening check of the book is done")
 {

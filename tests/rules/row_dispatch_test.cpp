@@ -6,9 +6,11 @@
 
 #include <array>
 
-namespace cotter::rules {
+namespace cotter::rules
+{
 
-namespace {
+namespace
+{
 
 constexpr std::array listed_parts{&LooseParts::headplate, &LooseParts::pin, &LooseParts::keeper};
 
@@ -17,7 +19,7 @@ Question sizes_of(std::vector<Known<Millimetres>> barrels)
     Question q = good_use();
     const Pipe pipe = q.order->pipes[0];
     q.order->pipes.clear();
-    for (const Known<Millimetres>& barrel : barrels) {
+    for (const Known<Millimetres> &barrel : barrels) {
         q.order->pipes.push_back(pipe);
         q.order->pipes.back().barrel = barrel;
     }
@@ -37,7 +39,7 @@ TEST_CASE("headplate and pin and keeper are listed or do not apply")
 {
     for (Known<Listed> LooseParts::*each : listed_parts) {
         Question q = good_use();
-        LooseParts& parts = *item(q, Role::attachment).loose_parts;
+        LooseParts &parts = *item(q, Role::attachment).loose_parts;
         parts.*each = Listed::not_applicable;
         CHECK(is_silent(q));
         parts.*each = Listed::missing;
@@ -68,6 +70,14 @@ TEST_CASE("what is out of date on either day is not also due in the hire")
     CHECK_FALSE(finds(latest("2026-11-24"), Code::hire_due)); // the day before dispatch
     CHECK_FALSE(finds(latest("2026-11-29"), Code::hire_due)); // the day before first use
     CHECK(finds(latest("2026-11-30"), Code::hire_due, "A1"));
+}
+
+TEST_CASE("what is first examined after the dispatch is not due in the hire")
+{
+    Question q = latest("2027-01-28");
+    report(q, Role::attachment).examined = day("2026-11-27");
+    report(q, Role::attachment).report_day = day("2026-11-27");
+    CHECK(codes(q) == "exam-none(A1) exam-future(A1) ");
 }
 
 TEST_CASE("a hire whose end is not known is open and nothing is due in it")
@@ -125,10 +135,7 @@ TEST_CASE("a first day of use that is not known is after everything")
     CHECK(finds(q, Code::exam_out_of_date, "A1"));
 }
 
-TEST_CASE("a finding of both days is given once")
-{
-    CHECK(codes(latest("2026-11-24")) == "exam-out-of-date(A1) ");
-}
+TEST_CASE("a finding of both days is given once") { CHECK(codes(latest("2026-11-24")) == "exam-out-of-date(A1) "); }
 
 TEST_CASE("an examination that ends on the dispatch day is due")
 {

@@ -2,9 +2,11 @@
 
 #include <doctest/doctest.h>
 
-namespace cotter::rules {
+namespace cotter::rules
+{
 
-namespace {
+namespace
+{
 
 constexpr auto pipe_600 = "pipe-600";
 

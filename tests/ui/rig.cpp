@@ -9,15 +9,44 @@ namespace cotter::tests {
 
 namespace fs = std::filesystem;
 
-SampleBook::SampleBook()
+namespace {
+
+fs::path new_folder()
 {
     std::string name = (fs::temp_directory_path() / "cotter-ui-XXXXXX").string();
     if (!mkdtemp(name.data()))
         throw std::runtime_error{"no folder for the sample book"};
-    folder_ = name;
-    const std::string make = "COTTER=" COTTER_PROGRAM " " COTTER_SOURCE "/sample_site/make " + path().string() + " --on 2026-11-25";
-    if (std::system(make.c_str()) != 0)
-        throw std::runtime_error{"sample_site/make failed"};
+    return name;
+}
+
+// Made once a run; each test has a copy. A closed book is one file and its key.
+class Made {
+public:
+    Made() : folder_{new_folder()}
+    {
+        const std::string make = "COTTER=" COTTER_PROGRAM " " COTTER_SOURCE "/sample_site/make " + (folder_ / "sample.db").string() + " --on 2026-11-25 >/dev/null";
+        if (std::system(make.c_str()) != 0)
+            throw std::runtime_error{"sample_site/make failed"};
+    }
+    Made(const Made&) = delete;
+    Made& operator=(const Made&) = delete;
+    ~Made() { fs::remove_all(folder_); }
+    void copy_to(const fs::path& folder) const
+    {
+        for (const char* name : {"sample.db", "sample.db.key"})
+            fs::copy_file(folder_ / name, folder / name);
+    }
+
+private:
+    fs::path folder_;
+};
+
+} // namespace
+
+SampleBook::SampleBook() : folder_{new_folder()}
+{
+    static const Made made;
+    made.copy_to(folder_);
     store_ = db::Store::open(path());
     store_->check_on_opening();
 }

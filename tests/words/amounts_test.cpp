@@ -2,17 +2,16 @@
 
 #include <doctest/doctest.h>
 
-namespace cotter::words {
+namespace cotter::words
+{
 
 using rules::Figure;
 using rules::Unit;
 
-namespace {
-
-rules::Day day(const char* text)
+namespace
 {
-    return rules::parse_day(text).value();
-}
+
+rules::Day day(const char *text) { return rules::parse_day(text).value(); }
 
 } // namespace
 
