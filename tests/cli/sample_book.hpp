@@ -117,7 +117,7 @@ inline const std::vector<SampleLine>& sample_lines()
         {"07:09", "farrow", "pre_use_check", "cl-02",
          R"json({"machine": "ex-21", "answers": [{"item": "marking", "answer": "right"}]})json"},
         {"07:10", "hallam", "place_confirmed", "B",
-         R"json({"level": true, "ground_and_edge": true, "services": true, "zone_closed": true})json"},
+         R"json({"site": "marsh-lane", "level": true, "ground_and_edge": true, "services": true, "zone_closed": true})json"},
     };
     return lines;
 }
@@ -138,13 +138,9 @@ inline Json sample_chart()
             {"includes_hitch", false}, {"cells", cells}};
 }
 
-inline std::string record_line(const std::string& kind, const std::string& about, const Json& body, const std::string& clock = "07:20",
-                               const std::string& who = "")
+inline std::string record_line(const std::string& kind, const std::string& about, const Json& body, const std::string& clock = "07:20")
 {
-    Json line = {{"kind", kind}, {"about", about}, {"body", body}, {"at", "2026-11-25T" + clock + ":00Z"}};
-    if (!who.empty())
-        line["who"] = who;
-    return line.dump() + "\n";
+    return Json{{"kind", kind}, {"about", about}, {"body", body}, {"at", "2026-11-25T" + clock + ":00Z"}}.dump() + "\n";
 }
 
 inline std::string text_of(const SampleLine& line)
@@ -154,25 +150,21 @@ inline std::string text_of(const SampleLine& line)
         return record_line(line.kind, line.about, sample_chart(), line.clock);
     if (const auto at = body.find("PARTICULARS"); at != std::string::npos)
         body.replace(at, 11, sample_particulars);
-    return record_line(line.kind, line.about, Json::parse(body), line.clock, line.who);
+    return record_line(line.kind, line.about, Json::parse(body), line.clock);
 }
 
-// Everything typed by one person, then read against its page by another.
+// Who does a thing writes it down. The papers that one typed, another has read against their page.
 inline void make_sample_book(const fs::path& path)
 {
-    std::string typed, compared;
+    std::map<std::string, std::string> lines;
     for (const SampleLine& line : sample_lines())
-        typed += text_of(line);
+        lines[*line.who ? line.who : "quill"] += text_of(line);
     for (const auto& [what, id] : {std::pair{"model", "digger-21"}, {"model", "clasper-90"}, {"pipe", "sk-450"}, {"chart", "ex-21-a24"},
                                    {"report", "rep-1"}, {"report", "rep-2"}})
-        compared += record_line("compared", id, {{"what", what}}, "05:50");
-    const auto record = [&](const char* as, const std::string& lines) {
-        const Ran ran = call({"record", "any", "--store", path.string(), "--as", as}, lines);
-        if (ran.code != 0)
+        lines["hallam"] += record_line("compared", id, {{"what", what}}, "05:50");
+    for (const std::string as : {"quill", "farrow", "hallam"})
+        if (const Ran ran = call({"record", "any", "--store", path.string(), "--as", as}, lines[as]); ran.code != 0)
             throw std::runtime_error{"the sample book cannot be made: " + ran.err};
-    };
-    record("quill", typed);
-    record("hallam", compared);
 }
 
 // A sample book of its own for a test.

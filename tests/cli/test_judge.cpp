@@ -95,6 +95,12 @@ TEST_CASE("a line that is no question is refused with field, value and what is a
     }
 }
 
+TEST_CASE("a line nested as deep as anybody likes is refused like any other")
+{
+    for (const std::size_t depth : {1'000U, 100'000U})
+        CHECK(not_refused(judge(R"({"id": "q", "day": )" + std::string(depth, '[') + std::string(depth, ']') + "}"), {"line 1"}) == "");
+}
+
 TEST_CASE("a missing fact is not known, and never an error")
 {
     for (const char* line : {R"({"id": "q", "purpose": "lift", "items": null, "pipe": null, "people": null, "clock": null})",

@@ -66,6 +66,19 @@ TEST_CASE("a stop is lifted by somebody entitled and by nobody else")
     CHECK(codes(book.lift()) == "");
 }
 
+TEST_CASE("a correction takes a stop away for somebody entitled and for nobody else")
+{
+    const SampleBook book;
+    const Ran called = call({"record", "stop_called", "--store", book.path(), "--as", "iqbal", "--json", "--at", "2026-11-25T07:20:00Z"},
+                            R"({"about": "cl-02", "body": {"why": "Jaw looks bent"}})");
+    REQUIRE(called.code == 0);
+    const std::string taken_back = record_line("correction", "cl-02", {{"corrects", called.json()["hash"]}, {"why", "wrong unit"}, {"void", true}}, "07:30");
+    book.record(taken_back, "farrow"); // refused, or written and without effect
+    CHECK(book.lift().code == 1);
+    REQUIRE(book.record(taken_back, "hallam").code == 0);
+    CHECK(codes(book.lift()) == "");
+}
+
 TEST_CASE("asking for a lift changes nothing on disk")
 {
     const SampleBook book;

@@ -66,6 +66,30 @@ TEST_CASE("of several entries with a bad one none is written, and its line is na
     }
 }
 
+TEST_CASE("the new body in a correction is checked as the old record's own was")
+{
+    const Scratch scratch;
+    const auto store = make_book(scratch.book());
+    const auto old = store->append({pipe("sk-450", 690)});
+    for (const Json& body : {Json{{"name", "DN 450"}, {"stated_kg", "heavy"}}, Json{{"name", "DN 450"}, {"stated_kg", 690.5}}, Json{{"stated_kg", 690}},
+                             Json{{"name", "DN 450"}, {"colour", "red"}}}) {
+        CAPTURE(body.dump());
+        CHECK(form_error_of(*store, {entry("correction", "sk-450", {{"corrects", old[0].hash}, {"why", "typed wrong"}, {"body", body}})}) != "");
+        CHECK(records_in(*store) == 2);
+    }
+}
+
+TEST_CASE("a private value in a correction is kept apart like any other")
+{
+    const Scratch scratch;
+    const auto store = make_book(scratch.book());
+    const auto old = store->append({person("hallam", "O. Halam")});
+    const auto now = store->append({entry("correction", "hallam", {{"corrects", old[0].hash}, {"why", "typed wrong"}, {"body", {{"name", "O. Hallam"}}}})});
+    CHECK_FALSE(contains(now[0].bytes, "Hallam"));
+    CHECK(store->private_value("person hallam", "name") == "O. Hallam");
+    CHECK(store->verify().damaged.empty());
+}
+
 TEST_CASE("an entry that fails while it is written takes those before it along")
 {
     const Scratch scratch;

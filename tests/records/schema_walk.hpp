@@ -18,13 +18,13 @@ struct Place {
     Json schema;
 };
 
-// Without the "or null" that our schemas wrap lists and objects in.
+// Without the "or null" and the "or any word" that our schemas wrap lists and objects in.
 inline Json bare(const Json& schema)
 {
     if (schema.contains("anyOf"))
         for (const Json& each : schema["anyOf"])
-            if (each.value("type", Json{}) == "object" || each.value("type", Json{}) == "array" || (each.contains("type") && each["type"] != "null"))
-                return each;
+            if (!each.contains("const") && each.value("type", Json{}) != "null")
+                return bare(each);
     return schema;
 }
 

@@ -42,6 +42,15 @@ bool is_one_line(const std::string& text)
     return !text.empty() && text.find('\n') == std::string::npos;
 }
 
+// The field that a message is to name; of a range that may also be "any" it is the range.
+std::string field_of(const Place& place)
+{
+    for (const std::string end : {".least", ".greatest"})
+        if (place.name.ends_with("_mm" + end))
+            return place.name.substr(0, place.name.size() - end.size());
+    return place.name;
+}
+
 bool names_it(const std::string& said, const std::string& place)
 {
     return is_one_line(said) && said.starts_with(place + ": ") && said.find("is not accepted; ") != std::string::npos && said.ends_with(" is");
@@ -106,7 +115,7 @@ TEST_CASE("a wrong value anywhere in any kind is refused with its place and what
                 CAPTURE(place.name);
                 CAPTURE(wrong.dump());
                 CAPTURE(said);
-                CHECK(names_it(said, place.name));
+                CHECK(names_it(said, field_of(place)));
                 ++tried;
             }
     CHECK(tried > 1000);
@@ -126,7 +135,8 @@ TEST_CASE("an unknown field anywhere in any kind is refused with those that are 
             CAPTURE(kind.name);
             CAPTURE(said);
             CHECK(is_one_line(said));
-            CHECK(said.starts_with((place.name.empty() ? "" : place.name + ".") + "colour is not a field; accepted are "));
+            const bool or_any = place.schema.contains("anyOf"); // then the whole range is named
+            CHECK(said.starts_with(or_any ? place.name + ": " : (place.name.empty() ? "" : place.name + ".") + "colour is not a field; accepted are "));
         }
     }
 }
@@ -174,6 +184,8 @@ TEST_CASE("every field of every kind is described, for the help")
 {
     for (const auto& kind : kinds())
         for (const Place& place : places_in(kind.schema)) {
+            if (place.name.ends_with("[0]") || place.name.ends_with(".operator"))
+                continue; // has no name of its own
             CAPTURE(kind.name);
             CAPTURE(place.name);
             CHECK(place.schema.value("description", "") != "");

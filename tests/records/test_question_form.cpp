@@ -62,9 +62,10 @@ TEST_CASE("an empty question is written as its id alone")
 TEST_CASE("a wrong type anywhere is refused with its place and what is accepted")
 {
     int tried = 0;
+    const Json good = whole_question();
     for (const Place& place : places_in(records::question_schema()))
         for (const Json& wrong : wrong_for(place.schema)) {
-            Json question = whole_question();
+            Json question = good;
             question[place.pointer] = wrong;
             const std::string said = said_against(question.dump());
             CAPTURE(place.name);
@@ -82,10 +83,11 @@ TEST_CASE("an unknown field anywhere is refused by its place")
 {
     std::vector<Place> places = places_in(records::question_schema());
     places.push_back({Json::json_pointer{}, "", records::question_schema()});
+    const Json good = whole_question();
     for (const Place& place : places) {
         if (bare(place.schema).value("additionalProperties", Json(true)) != false)
             continue;
-        Json question = whole_question();
+        Json question = good;
         question[place.pointer / "colour"] = "red";
         const std::string said = said_against(question.dump());
         CAPTURE(place.name);
@@ -116,7 +118,7 @@ TEST_CASE("null is not known and the same as missing")
 {
     const Json question = whole_question();
     for (const Place& place : places_in(records::question_schema())) {
-        if (is_needed(place) || place.name.ends_with("[0]") || place.name == "purpose")
+        if (is_needed(place) || place.name.ends_with("[0]") || place.name.ends_with(".operator") || place.name == "purpose")
             continue;
         Json null = question, missing = question;
         null[place.pointer] = nullptr;

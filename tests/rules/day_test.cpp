@@ -3,14 +3,13 @@
 
 #include <doctest/doctest.h>
 
-namespace cotter::rules
-{
+namespace cotter::rules {
 
 TEST_CASE("a day is read as it would be written and nothing else is a day")
 {
     CHECK(to_string(day("2026-11-25")) == "2026-11-25");
     CHECK(parse_day("2028-02-29"));
-    for (const char *bad : {"2027-02-29", "2026-13-01", "2026-00-10", "2026-11-31", "2026-1-05", "26-11-25",
+    for (const char* bad : {"2027-02-29", "2026-13-01", "2026-00-10", "2026-11-31", "2026-1-05", "26-11-25",
                             "2026/11/25", "2026-11-25 ", "", "2026-11-2x", "+026-11-25"})
         CHECK_FALSE(parse_day(bad));
 }
@@ -39,8 +38,7 @@ TEST_CASE("an instant has its day in UTC")
     CHECK(utc_day(Instant{-1}) == day("1969-12-31"));
 }
 
-namespace
-{
+namespace {
 
 // A load of 3,000 x 4,000 mm has a diagonal of 5,000.
 ZoneFacts zone(double tail_swing, double radius)

@@ -6,8 +6,7 @@
 #include <tuple>
 #include <utility>
 
-namespace cotter::rules
-{
+namespace cotter::rules {
 
 TEST_CASE("a lift with everything in order may lift and has nothing to say")
 {
@@ -56,11 +55,11 @@ TEST_CASE("a lift asked with nothing known has an answer and does not lift")
     q.purpose = Purpose::lift;
     CAPTURE(codes(q));
     CHECK_FALSE(decide(q).may_lift());
-    for (const Code code :
-         {Code::load_unknown, Code::sling_unrated, Code::hitch_unseen, Code::chart_none, Code::plan_none,
-          Code::place_unconfirmed, Code::trench_unchecked, Code::thread_unknown, Code::book_unchecked})
+    for (const Code code : {Code::load_unknown, Code::sling_unrated, Code::hitch_unseen, Code::chart_none,
+                            Code::plan_none, Code::place_unconfirmed, Code::trench_unchecked, Code::thread_unknown,
+                            Code::book_unchecked})
         CHECK(finds(q, code, ""));
-    for (const char *role : {"operator", "supervisor", "signaller"})
+    for (const char* role : {"operator", "supervisor", "signaller"})
         CHECK(finds(q, Code::person_none, role));
 }
 
@@ -68,7 +67,7 @@ TEST_CASE("every item without a fact has an answer and does not lift")
 {
     for (const Role role : {Role::machine, Role::hitch, Role::headplate, Role::hook, Role::sling, Role::attachment}) {
         Question q = good_lift();
-        Item &bare = item(q, role);
+        Item& bare = item(q, role);
         const Id tag = bare.tag;
         bare = Item{};
         bare.role = role;
@@ -160,8 +159,7 @@ TEST_CASE("a now that is not known leaves nothing done this shift")
     CHECK(finds(q, Code::trench_unchecked));
 }
 
-namespace
-{
+namespace {
 
 // Stops, cautions and notes of several rows and items, so that the order shows.
 Question much_to_say()
@@ -179,7 +177,7 @@ Question much_to_say()
     return q;
 }
 
-auto place_in_order(const Finding &each)
+auto place_in_order(const Finding& each)
 {
     return std::make_tuple(weight(each.code), row(each.code), each.about, each.code);
 }
@@ -223,7 +221,7 @@ TEST_CASE("there is at most one finding for a code and what it is about")
         item(q, Role::attachment).stops.push_back(Stop{"stop", false});
     }
     std::set<std::pair<Code, std::string>> seen;
-    for (const Finding &each : decide(q).findings)
+    for (const Finding& each : decide(q).findings)
         CHECK(seen.insert({each.code, each.about}).second);
 }
 

@@ -4,11 +4,9 @@
 
 #include <doctest/doctest.h>
 
-namespace cotter::rules
-{
+namespace cotter::rules {
 
-namespace
-{
+namespace {
 
 Question hook_with_defect()
 {

@@ -6,17 +6,18 @@
 
 #include <array>
 
-namespace cotter::rules
-{
+namespace cotter::rules {
 
-namespace
-{
+namespace {
 
 constexpr std::array grave{EventKind::overload, EventKind::repair, EventKind::welding, EventKind::alteration,
                            EventKind::accident};
 constexpr std::array knocks{EventKind::knock, EventKind::slip, EventKind::drop};
 
-Assessment fit_at(int minutes) { return {minute(minutes), true, true}; }
+Assessment fit_at(int minutes)
+{
+    return {minute(minutes), true, true};
+}
 
 // Its check was done after it, so that only row exam speaks.
 Question hook_after(EventKind kind)
@@ -95,7 +96,10 @@ TEST_CASE("a repair that is not structural does not stop and one of unknown kind
     CHECK(is_silent(q));
 }
 
-TEST_CASE("lay-up is no event") { CHECK(is_silent(hook_after(EventKind::lay_up))); }
+TEST_CASE("lay-up is no event")
+{
+    CHECK(is_silent(hook_after(EventKind::lay_up)));
+}
 
 TEST_CASE("like-for-like parts are no event if the model lists them")
 {
@@ -202,7 +206,7 @@ TEST_CASE("an assessment does not clear a grave event")
 
 TEST_CASE("an assessment by somebody not competent or that does not say fit clears nothing")
 {
-    for (const Assessment &each : {Assessment{minute(20), false, true}, Assessment{minute(20), true, false},
+    for (const Assessment& each : {Assessment{minute(20), false, true}, Assessment{minute(20), true, false},
                                    Assessment{minute(20), std::nullopt, true},
                                    Assessment{minute(20), true, std::nullopt}, Assessment{std::nullopt, true, true}})
         CHECK(finds(hook_assessed(EventKind::drop, {each}), Code::exam_event, "K1"));

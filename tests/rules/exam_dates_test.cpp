@@ -4,11 +4,9 @@
 
 #include <doctest/doctest.h>
 
-namespace cotter::rules
-{
+namespace cotter::rules {
 
-namespace
-{
+namespace {
 
 Question hook_latest(std::string_view latest)
 {
@@ -26,7 +24,7 @@ Question hook_examined(std::string_view examined)
     return q;
 }
 
-Figure lawful_day(const Question &q, std::string_view about)
+Figure lawful_day(const Question& q, std::string_view about)
 {
     const auto found = finding(q, Code::exam_long, about);
     return found ? found->limit : Figure{};
@@ -153,14 +151,13 @@ TEST_CASE("an attachment on an excavator is an accessory whatever was chosen")
     CHECK(lawful_day(q, "A1") == Figure{day("2027-03-01")});
 }
 
-namespace
-{
+namespace {
 
 Figure hitch_lawful(ItemClass chosen, Basis basis, std::vector<Id> units)
 {
     Question q = good_lift();
     item(q, Role::hitch).item_class = chosen;
-    Report &of_hitch = report(q, Role::hitch);
+    Report& of_hitch = report(q, Role::hitch);
     of_hitch.basis = basis;
     of_hitch.units = std::move(units);
     of_hitch.latest = day("2030-01-01");

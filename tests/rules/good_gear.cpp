@@ -2,11 +2,9 @@
 
 #include "good_parts.hpp"
 
-namespace cotter::rules::good
-{
+namespace cotter::rules::good {
 
-namespace
-{
+namespace {
 
 Particulars all_given()
 {
@@ -14,7 +12,7 @@ Particulars all_given()
     return {given, given, given, given, given, given, given, given, given, given, given};
 }
 
-Model plain_model(const Id &id)
+Model plain_model(const Id& id)
 {
     Model made;
     made.id = id;
@@ -23,7 +21,10 @@ Model plain_model(const Id &id)
     return made;
 }
 
-State state(const Id &name, Millimetres least, Millimetres greatest) { return {name, least, greatest}; }
+State state(const Id& name, Millimetres least, Millimetres greatest)
+{
+    return {name, least, greatest};
+}
 
 Model grab_model()
 {
@@ -43,7 +44,7 @@ Model grab_model()
     return made;
 }
 
-Item plain_item(Role role, const Id &tag, Kilograms mass)
+Item plain_item(Role role, const Id& tag, Kilograms mass)
 {
     Item made;
     made.role = role;
@@ -117,7 +118,7 @@ Proof proved()
     return proof;
 }
 
-Report half_yearly(const Id &unit)
+Report half_yearly(const Id& unit)
 {
     Report made;
     made.id = "R-" + unit;
@@ -139,8 +140,8 @@ Report half_yearly(const Id &unit)
 
 std::vector<Item> items()
 {
-    return {good_machine(), good_hitch(),     good_headplate(), plain_item(Role::hook, "K1", 20_kg),
-            good_sling(),   good_attachment()};
+    return {good_machine(), good_hitch(), good_headplate(), plain_item(Role::hook, "K1", 20_kg), good_sling(),
+            good_attachment()};
 }
 
 } // namespace cotter::rules::good

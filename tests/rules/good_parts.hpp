@@ -6,20 +6,19 @@
 
 #include <vector>
 
-namespace cotter::rules::good
-{
+namespace cotter::rules::good {
 
 Proof proved();
-Report half_yearly(const Id &unit);
+Report half_yearly(const Id& unit);
 std::vector<Item> items(); // the whole load path
 
-Answer right(const Id &unit, const Id &line);
+Answer right(const Id& unit, const Id& line);
 std::vector<SettingRecord> setting_records(); // changed by carl, then seen by lena
 Pipe pipe();
 Move move();
 Chart chart();
 SetUp set_up();
-Person person(const Id &id, std::vector<Id> authorised);
+Person person(const Id& id, std::vector<Id> authorised);
 Plan plan();
 Strutting strutting();
 Order order();

@@ -5,20 +5,18 @@
 #include <algorithm>
 #include <stdexcept>
 
-namespace cotter::rules
-{
+namespace cotter::rules {
 
-namespace
-{
+namespace {
 
-void add_people(Question &question)
+void add_people(Question& question)
 {
     question.people["operator"] = good::person("olga", {"model-M", "model-H", "model-A"});
     question.people["supervisor"] = good::person("sam", {"supervisor"});
     question.people["signaller"] = good::person("sid", {"signaller"});
 }
 
-void add_surroundings(Question &question)
+void add_surroundings(Question& question)
 {
     question.place = Place{"place", {Confirmation{minute(20), "sam", true, true, true, true}}, {}};
     question.trench = Trench{false, true, {Inspection{minute(-30), true, true}}, {}};
@@ -27,15 +25,15 @@ void add_surroundings(Question &question)
     question.book = Book{true, false, false};
 }
 
-void add_items(Question &question)
+void add_items(Question& question)
 {
     question.items = good::items();
-    for (const Item &each : question.items) {
+    for (const Item& each : question.items) {
         question.reports.push_back(good::half_yearly(each.tag));
-        for (const SheetItem &line : each.sheet)
+        for (const SheetItem& line : each.sheet)
             question.answers.push_back(good::right(each.tag, *line.id));
     }
-    Report &of_machine = report(question, Role::machine);
+    Report& of_machine = report(question, Role::machine);
     of_machine.basis = Basis::twelve_months;
     of_machine.latest = day("2027-09-01");
 }
@@ -96,38 +94,44 @@ Day day(std::string_view text)
     return *read;
 }
 
-Instant minute(int after_start_of_shift) { return Instant{1'795'600'000 + std::int64_t{60} * after_start_of_shift}; }
-
-Item &item(Question &question, Role role)
+Instant minute(int after_start_of_shift)
 {
-    for (Item &each : question.items)
+    return Instant{1'795'600'000 + std::int64_t{60} * after_start_of_shift};
+}
+
+Item& item(Question& question, Role role)
+{
+    for (Item& each : question.items)
         if (each.role == role)
             return each;
     throw std::invalid_argument{"no such item"};
 }
 
-Model &model(Question &question, Role role) { return item(question, role).model.value(); }
-
-Report &report(Question &question, Role role)
+Model& model(Question& question, Role role)
 {
-    for (Report &each : question.reports)
+    return item(question, role).model.value();
+}
+
+Report& report(Question& question, Role role)
+{
+    for (Report& each : question.reports)
         if (contains(each.units, item(question, role).tag))
             return each;
     throw std::invalid_argument{"no such report"};
 }
 
-void remove_item(Question &question, Role role)
+void remove_item(Question& question, Role role)
 {
-    std::erase_if(question.items, [&](const Item &each) { return each.role == role; });
+    std::erase_if(question.items, [&](const Item& each) { return each.role == role; });
 }
 
-void remove_report(Question &question, Role role)
+void remove_report(Question& question, Role role)
 {
     const Id tag = item(question, role).tag;
-    std::erase_if(question.reports, [&](const Report &each) { return contains(each.units, tag); });
+    std::erase_if(question.reports, [&](const Report& each) { return contains(each.units, tag); });
 }
 
-Event event(EventKind kind, const Id &unit)
+Event event(EventKind kind, const Id& unit)
 {
     Event made;
     made.id = "E1";
@@ -138,7 +142,7 @@ Event event(EventKind kind, const Id &unit)
     return made;
 }
 
-Report exceptional(Question &question, Role role)
+Report exceptional(Question& question, Role role)
 {
     Report made = report(question, role);
     made.id = "R-again";
@@ -149,31 +153,34 @@ Report exceptional(Question &question, Role role)
     return made;
 }
 
-std::optional<Finding> finding(const Question &question, Code code, std::string_view about)
+std::optional<Finding> finding(const Question& question, Code code, std::string_view about)
 {
-    for (const Finding &each : decide(question).findings)
+    for (const Finding& each : decide(question).findings)
         if (each.code == code && each.about == about)
             return each;
     return std::nullopt;
 }
 
-bool finds(const Question &question, Code code, std::string_view about)
+bool finds(const Question& question, Code code, std::string_view about)
 {
     return finding(question, code, about).has_value();
 }
 
-bool finds(const Question &question, Code code)
+bool finds(const Question& question, Code code)
 {
     const auto found = decide(question).findings;
-    return std::any_of(found.begin(), found.end(), [&](const Finding &each) { return each.code == code; });
+    return std::any_of(found.begin(), found.end(), [&](const Finding& each) { return each.code == code; });
 }
 
-bool is_silent(const Question &question) { return decide(question).findings.empty(); }
+bool is_silent(const Question& question)
+{
+    return decide(question).findings.empty();
+}
 
-std::string codes(const Question &question)
+std::string codes(const Question& question)
 {
     std::string text;
-    for (const Finding &each : decide(question).findings)
+    for (const Finding& each : decide(question).findings)
         text += std::string{name(each.code)} + "(" + each.about + ") ";
     return text;
 }

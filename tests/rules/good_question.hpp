@@ -10,8 +10,7 @@
 #include <string>
 #include <string_view>
 
-namespace cotter::rules
-{
+namespace cotter::rules {
 
 using namespace literals;
 
@@ -21,19 +20,19 @@ Question good_use();  // the same attachment on a wagon, for first use on 30 Nov
 Day day(std::string_view text);
 Instant minute(int after_start_of_shift);
 
-Item &item(Question &question, Role role);     // that must be there
-Model &model(Question &question, Role role);   // of that item
-Report &report(Question &question, Role role); // that names that item
-void remove_item(Question &question, Role role);
-void remove_report(Question &question, Role role);
+Item& item(Question& question, Role role);     // that must be there
+Model& model(Question& question, Role role);   // of that item
+Report& report(Question& question, Role role); // that names that item
+void remove_item(Question& question, Role role);
+void remove_report(Question& question, Role role);
 
-Event event(EventKind kind, const Id &unit);       // of today, 10 minutes into the shift, with id "E1"
-Report exceptional(Question &question, Role role); // of today: an examination after exceptional circumstances, proved
+Event event(EventKind kind, const Id& unit); // of today, 10 minutes into the shift, with id "E1"
+Report exceptional(Question& question, Role role); // of today: an examination after exceptional circumstances, proved
 
-std::optional<Finding> finding(const Question &question, Code code, std::string_view about);
-bool finds(const Question &question, Code code, std::string_view about);
-bool finds(const Question &question, Code code); // about anything
-bool is_silent(const Question &question);        // no finding at all
-std::string codes(const Question &question);     // for the message of a failed test
+std::optional<Finding> finding(const Question& question, Code code, std::string_view about);
+bool finds(const Question& question, Code code, std::string_view about);
+bool finds(const Question& question, Code code); // about anything
+bool is_silent(const Question& question);        // no finding at all
+std::string codes(const Question& question);     // for the message of a failed test
 
 } // namespace cotter::rules

@@ -2,11 +2,9 @@
 
 #include "good_parts.hpp"
 
-namespace cotter::rules::good
-{
+namespace cotter::rules::good {
 
-namespace
-{
+namespace {
 
 SettingRecord changed()
 {
@@ -34,9 +32,12 @@ SettingRecord seen()
 
 } // namespace
 
-std::vector<SettingRecord> setting_records() { return {changed(), seen()}; }
+std::vector<SettingRecord> setting_records()
+{
+    return {changed(), seen()};
+}
 
-Answer right(const Id &unit, const Id &line)
+Answer right(const Id& unit, const Id& line)
 {
     Answer made;
     made.unit = unit;
@@ -112,7 +113,7 @@ SetUp set_up()
     return made;
 }
 
-Person person(const Id &id, std::vector<Id> authorised)
+Person person(const Id& id, std::vector<Id> authorised)
 {
     Person made;
     made.id = id;
@@ -136,13 +137,19 @@ Plan plan()
     made.places = {"place"};
     made.greatest = 3000_kg;
     made.greatest_radius = 6000_mm;
-    for (const char *who : {"olga", "sam", "sid"})
+    for (const char* who : {"olga", "sam", "sid"})
         made.briefed.push_back({who, 3});
     return made;
 }
 
-Strutting strutting() { return {true, 4000_mm, 100_mm, 200_mm, 3000_mm}; }
+Strutting strutting()
+{
+    return {true, 4000_mm, 100_mm, 200_mm, 3000_mm};
+}
 
-Order order() { return {"order", {pipe()}, "S60", day("2026-11-30"), day("2027-01-29")}; }
+Order order()
+{
+    return {"order", {pipe()}, "S60", day("2026-11-30"), day("2027-01-29")};
+}
 
 } // namespace cotter::rules::good

@@ -8,11 +8,9 @@
 #include <algorithm>
 #include <array>
 
-namespace cotter::rules
-{
+namespace cotter::rules {
 
-namespace
-{
+namespace {
 
 Interim good_interim(std::string_view examined)
 {
@@ -48,10 +46,13 @@ Question on(Question q, std::string_view today)
     return q;
 }
 
-Known<Day> latest(Question q, Role role) { return papers_of(q, item(q, role), *q.day).governing.latest; }
+Known<Day> latest(Question q, Role role)
+{
+    return papers_of(q, item(q, role), *q.day).governing.latest;
+}
 
 // Two reports of the hook of one day, in either order; `change` is made to the second.
-Id governing_of_two(void (*change)(Report &), bool reversed)
+Id governing_of_two(void (*change)(Report&), bool reversed)
 {
     Question q = good_lift();
     q.reports.push_back(report(q, Role::hook));
@@ -102,12 +103,13 @@ TEST_CASE("a report without an examination date counts as the newest")
 
 TEST_CASE("of two reports of one day the safer governs in any order")
 {
-    constexpr std::array<void (*)(Report &), 6> safer{[](Report &r) { r.safe = false; },
-                                                      [](Report &r) { r.safe.reset(); },
-                                                      [](Report &r) { r.latest = day("2027-02-28"); },
-                                                      [](Report &r) { r.latest.reset(); },
-                                                      [](Report &r) { r.swl = 8999_kg; },
-                                                      [](Report &r) { r.copy.here = false; }};
+    constexpr std::array<void (*)(Report&), 6> safer{
+        [](Report& r) { r.safe = false; },
+        [](Report& r) { r.safe.reset(); },
+        [](Report& r) { r.latest = day("2027-02-28"); },
+        [](Report& r) { r.latest.reset(); },
+        [](Report& r) { r.swl = 8999_kg; },
+        [](Report& r) { r.copy.here = false; }};
     for (std::size_t i = 0; i < safer.size(); ++i) {
         CAPTURE(i);
         CHECK(governing_of_two(safer[i], false) == "R-twin");
@@ -117,8 +119,9 @@ TEST_CASE("of two reports of one day the safer governs in any order")
 
 TEST_CASE("of two reports of one day the less safe does not govern in any order")
 {
-    constexpr std::array<void (*)(Report &), 2> less{[](Report &r) { r.latest = day("2027-03-01"), r.swl = 9001_kg; },
-                                                     [](Report &r) { r.id = "R-Z"; }};
+    constexpr std::array<void (*)(Report&), 2> less{
+        [](Report& r) { r.latest = day("2027-03-01"), r.swl = 9001_kg; },
+        [](Report& r) { r.id = "R-Z"; }};
     for (const auto change : less) {
         CHECK(governing_of_two(change, false) == "R-K1");
         CHECK(governing_of_two(change, true) == "R-K1");
@@ -127,9 +130,9 @@ TEST_CASE("of two reports of one day the less safe does not govern in any order"
 
 TEST_CASE("of two reports of one day not safe comes before an earlier latest date")
 {
-    const auto change = [](Report &r) { r.safe.reset(), r.latest = day("2027-03-01"); };
+    const auto change = [](Report& r) { r.safe.reset(), r.latest = day("2027-03-01"); };
     CHECK(governing_of_two(change, false) == "R-twin");
-    CHECK(governing_of_two([](Report &r) { r.latest = day("2027-02-01"), r.swl = 20'000_kg; }, false) == "R-twin");
+    CHECK(governing_of_two([](Report& r) { r.latest = day("2027-02-01"), r.swl = 20'000_kg; }, false) == "R-twin");
 }
 
 TEST_CASE("an interim statement serves 28 days from the examination")
@@ -139,7 +142,10 @@ TEST_CASE("an interim statement serves 28 days from the examination")
     CHECK(finds(on(hook_on_interim("2026-11-01"), "2026-11-30"), Code::exam_out_of_date, "K1"));
 }
 
-TEST_CASE("an interim statement in force is enough") { CHECK(is_silent(hook_on_interim("2026-11-25"))); }
+TEST_CASE("an interim statement in force is enough")
+{
+    CHECK(is_silent(hook_on_interim("2026-11-25")));
+}
 
 TEST_CASE("an interim statement of tomorrow is not used")
 {
@@ -148,10 +154,10 @@ TEST_CASE("an interim statement of tomorrow is not used")
 
 TEST_CASE("an interim statement that lacks something is none")
 {
-    constexpr std::array<void (*)(Interim &), 6> lacking{
-        [](Interim &i) { i.signed_ = false; },  [](Interim &i) { i.by_competent.reset(); },
-        [](Interim &i) { i.swl.reset(); },      [](Interim &i) { i.safe.reset(); },
-        [](Interim &i) { i.examined.reset(); }, [](Interim &i) { i.signed_.reset(); }};
+    constexpr std::array<void (*)(Interim&), 6> lacking{
+        [](Interim& i) { i.signed_ = false; }, [](Interim& i) { i.by_competent.reset(); },
+        [](Interim& i) { i.swl.reset(); },     [](Interim& i) { i.safe.reset(); },
+        [](Interim& i) { i.examined.reset(); }, [](Interim& i) { i.signed_.reset(); }};
     for (std::size_t i = 0; i < lacking.size(); ++i) {
         Question q = hook_on_interim("2026-11-20");
         lacking[i](item(q, Role::hook).interims[0]);

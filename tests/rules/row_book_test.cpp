@@ -2,8 +2,7 @@
 
 #include <doctest/doctest.h>
 
-namespace cotter::rules
-{
+namespace cotter::rules {
 
 TEST_CASE("the opening check of the book is done")
 {

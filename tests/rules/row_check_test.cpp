@@ -5,21 +5,19 @@
 #include <array>
 #include <stdexcept>
 
-namespace cotter::rules
-{
+namespace cotter::rules {
 
-namespace
-{
+namespace {
 
-Answer &answer(Question &q, const Id &unit, const Id &line)
+Answer& answer(Question& q, const Id& unit, const Id& line)
 {
-    for (Answer &each : q.answers)
+    for (Answer& each : q.answers)
         if (each.unit == unit && each.item == line)
             return each;
     throw std::out_of_range{"no such answer"};
 }
 
-Question attachment_answered_at(const Id &line, Instant at)
+Question attachment_answered_at(const Id& line, Instant at)
 {
     Question q = good_lift();
     answer(q, "A1", line).at = at;
@@ -82,7 +80,7 @@ TEST_CASE("the headplate has no sheet of its own")
 
 TEST_CASE("an answer given for another operator is stale")
 {
-    for (const Known<Id> &by : {Known<Id>{"oscar"}, Known<Id>{}}) {
+    for (const Known<Id>& by : {Known<Id>{"oscar"}, Known<Id>{}}) {
         Question q = good_lift();
         answer(q, "K1", "body").by = by;
         CHECK(codes(q) == "check-stale(K1) ");
@@ -91,7 +89,7 @@ TEST_CASE("an answer given for another operator is stale")
 
 TEST_CASE("an answer given on another machine is stale")
 {
-    for (const Known<Id> &machine : {Known<Id>{"M2"}, Known<Id>{}}) {
+    for (const Known<Id>& machine : {Known<Id>{"M2"}, Known<Id>{}}) {
         Question q = good_lift();
         answer(q, "K1", "body").machine = machine;
         CHECK(codes(q) == "check-stale(K1) ");
@@ -206,7 +204,7 @@ TEST_CASE("an answer that says stop stops until somebody entitled clears it")
 
 TEST_CASE("a clearing by somebody not entitled or by the one who answered does not count")
 {
-    for (const ClearedBy &each : {ClearedBy{"sam", false}, ClearedBy{"sam", std::nullopt}, ClearedBy{"olga", true},
+    for (const ClearedBy& each : {ClearedBy{"sam", false}, ClearedBy{"sam", std::nullopt}, ClearedBy{"olga", true},
                                   ClearedBy{std::nullopt, true}})
         CHECK(codes(hook_answered(Answered::stop, {each})) == "check-stopped(K1) ");
 }

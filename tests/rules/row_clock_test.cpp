@@ -2,15 +2,19 @@
 
 #include <doctest/doctest.h>
 
-namespace cotter::rules
+namespace cotter::rules {
+
+namespace {
+
+ClockConfirmation by_supervisor()
 {
+    return {"sam", true, How::pin, minute(100)};
+}
 
-namespace
+ClockConfirmation by_phone(const Id& person)
 {
-
-ClockConfirmation by_supervisor() { return {"sam", true, How::pin, minute(100)}; }
-
-ClockConfirmation by_phone(const Id &person) { return {person, false, How::phone, minute(100)}; }
+    return {person, false, How::phone, minute(100)};
+}
 
 Question noticed(Known<NoticeKind> kind, std::vector<ClockConfirmation> confirmed)
 {
@@ -31,7 +35,10 @@ TEST_CASE("a clock set back and a clock that jumped each stop until confirmed")
     CHECK(is_silent(noticed(NoticeKind::jump, {by_supervisor()})));
 }
 
-TEST_CASE("a notice of no known kind counts as set back") { CHECK(codes(noticed(std::nullopt, {})) == back); }
+TEST_CASE("a notice of no known kind counts as set back")
+{
+    CHECK(codes(noticed(std::nullopt, {})) == back);
+}
 
 TEST_CASE("two people confirm from a phone and one does not")
 {

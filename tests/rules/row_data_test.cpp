@@ -4,21 +4,22 @@
 
 #include <array>
 
-namespace cotter::rules
-{
+namespace cotter::rules {
 
-namespace
-{
+namespace {
 
-Proof unproved() { return {Change{minute(-9000), "ann"}, {}}; }
+Proof unproved()
+{
+    return {Change{minute(-9000), "ann"}, {}};
+}
 
 // The proof of everything that a lift uses.
-using ProofOf = Proof &(*)(Question &);
-constexpr std::array<ProofOf, 5> proofs{[](Question &q) -> Proof & { return model(q, Role::machine).proof; },
-                                        [](Question &q) -> Proof & { return model(q, Role::attachment).proof; },
-                                        [](Question &q) -> Proof & { return q.chart->proof; },
-                                        [](Question &q) -> Proof & { return q.pipe->proof; },
-                                        [](Question &q) -> Proof & { return report(q, Role::hook).proof; }};
+using ProofOf = Proof& (*)(Question&);
+constexpr std::array<ProofOf, 5> proofs{[](Question& q) -> Proof& { return model(q, Role::machine).proof; },
+                                        [](Question& q) -> Proof& { return model(q, Role::attachment).proof; },
+                                        [](Question& q) -> Proof& { return q.chart->proof; },
+                                        [](Question& q) -> Proof& { return q.pipe->proof; },
+                                        [](Question& q) -> Proof& { return report(q, Role::hook).proof; }};
 constexpr std::array said{"data-unproved(model-M) ", "data-unproved(model-A) ", "data-unproved(chart) ",
                           "data-unproved(pipe-600) ", "data-unproved(R-K1) "};
 
@@ -65,7 +66,7 @@ TEST_CASE("whoever changed the data cannot compare it")
 
 TEST_CASE("a comparison without its instant or person does not count")
 {
-    for (const Change &each : {Change{std::nullopt, "ben"}, Change{minute(-8000), std::nullopt}}) {
+    for (const Change& each : {Change{std::nullopt, "ben"}, Change{minute(-8000), std::nullopt}}) {
         Question q = good_lift();
         q.pipe->proof.compared = {each};
         CHECK(codes(q) == "data-unproved(pipe-600) ");
@@ -74,15 +75,19 @@ TEST_CASE("a comparison without its instant or person does not count")
 
 TEST_CASE("a change that is not known when or by whom leaves the data unproved")
 {
-    for (const Known<Change> &each : {Known<Change>{}, Known<Change>{Change{std::nullopt, "ann"}},
-                                      Known<Change>{Change{minute(-9000), std::nullopt}}}) {
+    for (const Known<Change>& each :
+         {Known<Change>{}, Known<Change>{Change{std::nullopt, "ann"}},
+          Known<Change>{Change{minute(-9000), std::nullopt}}}) {
         Question q = good_lift();
         q.pipe->proof.changed = each;
         CHECK(codes(q) == "data-unproved(pipe-600) ");
     }
 }
 
-TEST_CASE("a report that the answer does not use is not asked") { CHECK(is_silent(with_old_report())); }
+TEST_CASE("a report that the answer does not use is not asked")
+{
+    CHECK(is_silent(with_old_report()));
+}
 
 TEST_CASE("an older report that holds an open defect is asked")
 {
@@ -132,16 +137,16 @@ TEST_CASE("a report of tomorrow is not asked")
 
 TEST_CASE("concurrent records of a fact that is used are a caution")
 {
-    using DisputedOf = std::vector<Id> &(*)(Question &);
+    using DisputedOf = std::vector<Id>& (*)(Question&);
     constexpr std::array<DisputedOf, 8> disputed{
-        [](Question &q) -> std::vector<Id> & { return item(q, Role::hook).disputed; },
-        [](Question &q) -> std::vector<Id> & { return model(q, Role::hook).disputed; },
-        [](Question &q) -> std::vector<Id> & { return report(q, Role::hook).disputed; },
-        [](Question &q) -> std::vector<Id> & { return q.pipe->disputed; },
-        [](Question &q) -> std::vector<Id> & { return q.chart->disputed; },
-        [](Question &q) -> std::vector<Id> & { return q.plan->disputed; },
-        [](Question &q) -> std::vector<Id> & { return q.place->disputed; },
-        [](Question &q) -> std::vector<Id> & { return q.people["signaller"]->disputed; }};
+        [](Question& q) -> std::vector<Id>& { return item(q, Role::hook).disputed; },
+        [](Question& q) -> std::vector<Id>& { return model(q, Role::hook).disputed; },
+        [](Question& q) -> std::vector<Id>& { return report(q, Role::hook).disputed; },
+        [](Question& q) -> std::vector<Id>& { return q.pipe->disputed; },
+        [](Question& q) -> std::vector<Id>& { return q.chart->disputed; },
+        [](Question& q) -> std::vector<Id>& { return q.plan->disputed; },
+        [](Question& q) -> std::vector<Id>& { return q.place->disputed; },
+        [](Question& q) -> std::vector<Id>& { return q.people["signaller"]->disputed; }};
     constexpr std::array about{"K1", "model-K", "R-K1", "pipe-600", "chart", "plan", "place", "sid"};
     for (std::size_t i = 0; i < disputed.size(); ++i) {
         Question q = good_lift();

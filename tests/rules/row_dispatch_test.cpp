@@ -6,11 +6,9 @@
 
 #include <array>
 
-namespace cotter::rules
-{
+namespace cotter::rules {
 
-namespace
-{
+namespace {
 
 constexpr std::array listed_parts{&LooseParts::headplate, &LooseParts::pin, &LooseParts::keeper};
 
@@ -19,7 +17,7 @@ Question sizes_of(std::vector<Known<Millimetres>> barrels)
     Question q = good_use();
     const Pipe pipe = q.order->pipes[0];
     q.order->pipes.clear();
-    for (const Known<Millimetres> &barrel : barrels) {
+    for (const Known<Millimetres>& barrel : barrels) {
         q.order->pipes.push_back(pipe);
         q.order->pipes.back().barrel = barrel;
     }
@@ -39,7 +37,7 @@ TEST_CASE("headplate and pin and keeper are listed or do not apply")
 {
     for (Known<Listed> LooseParts::*each : listed_parts) {
         Question q = good_use();
-        LooseParts &parts = *item(q, Role::attachment).loose_parts;
+        LooseParts& parts = *item(q, Role::attachment).loose_parts;
         parts.*each = Listed::not_applicable;
         CHECK(is_silent(q));
         parts.*each = Listed::missing;
@@ -135,7 +133,10 @@ TEST_CASE("a first day of use that is not known is after everything")
     CHECK(finds(q, Code::exam_out_of_date, "A1"));
 }
 
-TEST_CASE("a finding of both days is given once") { CHECK(codes(latest("2026-11-24")) == "exam-out-of-date(A1) "); }
+TEST_CASE("a finding of both days is given once")
+{
+    CHECK(codes(latest("2026-11-24")) == "exam-out-of-date(A1) ");
+}
 
 TEST_CASE("an examination that ends on the dispatch day is due")
 {

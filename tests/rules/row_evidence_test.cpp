@@ -2,11 +2,9 @@
 
 #include <doctest/doctest.h>
 
-namespace cotter::rules
-{
+namespace cotter::rules {
 
-namespace
-{
+namespace {
 
 Question hook_owned(Known<Owner> owner)
 {
@@ -34,14 +32,17 @@ TEST_CASE("gear of others and of an unknown owner needs its report here")
 
 TEST_CASE("a copy that is not legible or not known to be is no copy")
 {
-    for (const Copy &copy : {Copy{false, true}, Copy{std::nullopt, true}, Copy{true, std::nullopt}, Copy{}}) {
+    for (const Copy& copy : {Copy{false, true}, Copy{std::nullopt, true}, Copy{true, std::nullopt}, Copy{}}) {
         Question q = good_lift();
         report(q, Role::hook).copy = copy;
         CHECK(codes(q) == "evidence-missing(K1) ");
     }
 }
 
-TEST_CASE("own gear needs no copy here") { CHECK(is_silent(without_copy(hook_owned(Owner::own)))); }
+TEST_CASE("own gear needs no copy here")
+{
+    CHECK(is_silent(without_copy(hook_owned(Owner::own))));
+}
 
 TEST_CASE("own gear from another own site has a note without a copy")
 {

@@ -1,5 +1,4 @@
-// Row exam, what a governing report must say. Dates stand in exam_dates_test, papers in papers_test, events in
-// events_test.
+// Row exam, what a governing report must say. Dates, papers, events and defects have files of their own.
 
 #include "good_question.hpp"
 
@@ -7,17 +6,18 @@
 
 #include <array>
 
-namespace cotter::rules
-{
+namespace cotter::rules {
 
-namespace
-{
+namespace {
 
 constexpr std::array every_role{Role::machine, Role::hitch, Role::headplate, Role::hook, Role::sling, Role::attachment};
 
-using TypeNothing = void (*)(Report &);
+using TypeNothing = void (*)(Report&);
 
-Defect defect(Danger danger, Known<Day> by_day) { return {"D1", danger, by_day, std::nullopt}; }
+Defect defect(Danger danger, Known<Day> by_day)
+{
+    return {"D1", danger, by_day, std::nullopt};
+}
 
 } // namespace
 
@@ -172,10 +172,10 @@ TEST_CASE("a defect of another unit of the same report stops only that unit")
 TEST_CASE("each of the seven items of a report is asked for")
 {
     constexpr std::array<TypeNothing, 7> untyped{
-        [](Report &r) { r.identity.reset(); }, [](Report &r) { r.examiner.reset(); },
-        [](Report &r) { r.basis.reset(); },    [](Report &r) { r.examined.reset(); },
-        [](Report &r) { r.latest.reset(); },   [](Report &r) { r.swl.reset(); },
-        [](Report &r) { r.safe.reset(); }};
+        [](Report& r) { r.identity.reset(); }, [](Report& r) { r.examiner.reset(); },
+        [](Report& r) { r.basis.reset(); },    [](Report& r) { r.examined.reset(); },
+        [](Report& r) { r.latest.reset(); },   [](Report& r) { r.swl.reset(); },
+        [](Report& r) { r.safe.reset(); }};
     for (std::size_t i = 0; i < untyped.size(); ++i) {
         Question q = good_lift();
         untyped[i](report(q, Role::hook));
@@ -184,13 +184,12 @@ TEST_CASE("each of the seven items of a report is asked for")
     }
 }
 
-namespace
-{
+namespace {
 
 using Of = Known<Particular> Particulars::*;
-constexpr std::array<Of, 6> always_due{&Particulars::employer,      &Particulars::premises,
-                                       &Particulars::last_examined, &Particulars::qualifications,
-                                       &Particulars::employment,    &Particulars::report_day};
+constexpr std::array<Of, 6> always_due{&Particulars::employer,       &Particulars::premises,
+                                       &Particulars::last_examined,  &Particulars::qualifications,
+                                       &Particulars::employment,     &Particulars::report_day};
 constexpr std::array<Of, 5> if_it_applies{&Particulars::manufactured, &Particulars::tests, &Particulars::installation,
                                           &Particulars::defect_parts, &Particulars::authenticator};
 

@@ -2,11 +2,9 @@
 
 #include <doctest/doctest.h>
 
-namespace cotter::rules
-{
+namespace cotter::rules {
 
-namespace
-{
+namespace {
 
 const std::string unseen = "hitch-unseen(H1) ";
 const std::string headplate = "hitch-headplate(H1) ";
@@ -67,7 +65,7 @@ TEST_CASE("a lock seen in the second of coupling counts and one before it does n
 
 TEST_CASE("a lock is seen with own eyes and locked")
 {
-    for (const LockSeen &each : {LockSeen{minute(65), false, true}, LockSeen{minute(65), std::nullopt, true},
+    for (const LockSeen& each : {LockSeen{minute(65), false, true}, LockSeen{minute(65), std::nullopt, true},
                                  LockSeen{minute(65), true, false}, LockSeen{minute(65), true, std::nullopt},
                                  LockSeen{std::nullopt, true, true}})
         CHECK(codes(looked({each})) == unseen);

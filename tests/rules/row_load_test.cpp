@@ -6,11 +6,9 @@
 
 #include <array>
 
-namespace cotter::rules
-{
+namespace cotter::rules {
 
-namespace
-{
+namespace {
 
 struct Rated {
     Role role;
@@ -27,20 +25,23 @@ const std::array<Rated, 4> plain{{
     {Role::hitch, "H1", 1800, Code::hitch_unrated, Code::hitch_over_rating, Code::hitch_near_rating},
 }};
 
-Question plate_of(const Rated &each, std::int64_t kg)
+Question plate_of(const Rated& each, std::int64_t kg)
 {
     Question q = good_lift();
     item(q, each.role).plate = Kilograms{kg};
     return q;
 }
 
-std::string one(Code code, const std::string &about) { return std::string{name(code)} + "(" + about + ") "; }
+std::string one(Code code, const std::string& about)
+{
+    return std::string{name(code)} + "(" + about + ") ";
+}
 
 } // namespace
 
 TEST_CASE("a load equal to the plate is allowed and a kilogram more is not")
 {
-    for (const Rated &each : plain) {
+    for (const Rated& each : plain) {
         CHECK(codes(plate_of(each, each.load)) == one(each.near, each.tag));
         CHECK(codes(plate_of(each, each.load - 1)) == one(each.over, each.tag));
     }
@@ -48,7 +49,7 @@ TEST_CASE("a load equal to the plate is allowed and a kilogram more is not")
 
 TEST_CASE("an item over its rating says load and rating")
 {
-    for (const Rated &each : plain) {
+    for (const Rated& each : plain) {
         const auto found = finding(plate_of(each, each.load - 1), each.over, each.tag);
         CHECK(found->measured == Figure{static_cast<double>(each.load)});
         CHECK(found->limit == Figure{static_cast<double>(each.load - 1)});
@@ -75,7 +76,7 @@ TEST_CASE("each item is near its rating over 90 % of it")
 
 TEST_CASE("the model's rating serves where there is no plate and without both the item is unrated")
 {
-    for (const Rated &each : plain) {
+    for (const Rated& each : plain) {
         Question q = good_lift();
         item(q, each.role).plate.reset();
         CHECK(is_silent(q));
@@ -95,7 +96,7 @@ TEST_CASE("a report's SWL alone does not rate an item")
 
 TEST_CASE("the lowest of plate and model and report governs")
 {
-    for (const Rated &each : plain) {
+    for (const Rated& each : plain) {
         Question q = good_lift();
         model(q, each.role).rating = Kilograms{each.load - 1};
         CHECK(codes(q) == one(each.over, each.tag));
@@ -161,7 +162,7 @@ TEST_CASE("a mass that is not known is said for every item above it")
     item(q, Role::sling).mass.reset();
     CHECK_FALSE(finds(q, Code::load_unknown, "A1"));
     CHECK_FALSE(finds(q, Code::load_unknown, "S1"));
-    for (const char *above : {"K1", "P1", "H1", "M1"})
+    for (const char* above : {"K1", "P1", "H1", "M1"})
         CHECK(finds(q, Code::load_unknown, above));
 }
 
@@ -170,7 +171,7 @@ TEST_CASE("water or mud that is not known leaves every load unknown")
     for (Known<Kilograms> Move::*each : {&Move::water, &Move::mud}) {
         Question q = good_lift();
         (*q.move).*each = std::nullopt;
-        for (const char *tag : {"A1", "S1", "K1", "P1", "H1", "M1"})
+        for (const char* tag : {"A1", "S1", "K1", "P1", "H1", "M1"})
             CHECK(finds(q, Code::load_unknown, tag));
     }
 }

@@ -3,13 +3,12 @@
 
 #include <doctest/doctest.h>
 
-namespace cotter::rules
-{
+namespace cotter::rules {
 
-namespace
-{
+namespace {
 
-template <class Change> std::string after(const Change &change)
+template <class Change>
+std::string after(const Change& change)
 {
     Question q = good_lift();
     change(q);
@@ -30,15 +29,15 @@ TEST_CASE("an operator and a supervisor and a signaller are named")
     Question q = good_lift();
     q.people.erase("operator");
     CHECK(finds(q, Code::person_none, "operator"));
-    CHECK(after([](Question &one) { one.people.erase("supervisor"); }) ==
-          "person-none(supervisor) place-unconfirmed(place) ");
-    CHECK(after([](Question &one) { one.people.erase("signaller"); }) == "person-none(signaller) ");
+    CHECK(after([](Question& one) { one.people.erase("supervisor"); })
+          == "person-none(supervisor) place-unconfirmed(place) ");
+    CHECK(after([](Question& one) { one.people.erase("signaller"); }) == "person-none(signaller) ");
 }
 
 TEST_CASE("a role without a person or with a person who is not known is not named")
 {
-    CHECK(after([](Question &q) { q.people["signaller"].reset(); }) == "person-none(signaller) ");
-    CHECK(after([](Question &q) { q.people["signaller"]->id.reset(); }) == "person-none(signaller) ");
+    CHECK(after([](Question& q) { q.people["signaller"].reset(); }) == "person-none(signaller) ");
+    CHECK(after([](Question& q) { q.people["signaller"]->id.reset(); }) == "person-none(signaller) ");
 }
 
 TEST_CASE("a role that the plan says is not needed may be empty and where it says nothing may not")
@@ -104,7 +103,7 @@ TEST_CASE("the supervisor may also be the signaller")
 
 TEST_CASE("the operator is authorised for machine and hitch and attachment")
 {
-    for (const Id &missing : {Id{"model-M"}, Id{"model-H"}, Id{"model-A"}}) {
+    for (const Id& missing : {Id{"model-M"}, Id{"model-H"}, Id{"model-A"}}) {
         Question q = good_lift();
         std::erase(q.people["operator"]->authorised, missing);
         CHECK(codes(q) == "person-not-authorised(olga) ");
@@ -131,7 +130,7 @@ TEST_CASE("an operator needs nothing for a hitch that is recorded as absent")
 
 TEST_CASE("the others are authorised for their role")
 {
-    for (const char *role : {"supervisor", "signaller"}) {
+    for (const char* role : {"supervisor", "signaller"}) {
         Question q = good_lift();
         q.people[role]->authorised = {"another"};
         CHECK(codes(q) == "person-not-authorised(" + *q.people[role]->id + ") ");

@@ -2,11 +2,9 @@
 
 #include <doctest/doctest.h>
 
-namespace cotter::rules
-{
+namespace cotter::rules {
 
-namespace
-{
+namespace {
 
 constexpr auto pipe_600 = "pipe-600";
 

@@ -4,13 +4,12 @@
 
 #include <array>
 
-namespace cotter::rules
-{
+namespace cotter::rules {
 
-namespace
-{
+namespace {
 
-template <class Change> std::string after(const Change &change)
+template <class Change>
+std::string after(const Change& change)
 {
     Question q = good_lift();
     change(q);
@@ -24,13 +23,13 @@ const std::string no_plan = "plan-none() ";
 
 TEST_CASE("a lift needs a plan that is issued and signed for this site")
 {
-    CHECK(after([](Question &q) { q.plan.reset(); }) == no_plan);
-    CHECK(after([](Question &q) { q.plan->issued = false; }) == no_plan);
-    CHECK(after([](Question &q) { q.plan->issued.reset(); }) == no_plan);
-    CHECK(after([](Question &q) { q.plan->signed_ = false; }) == no_plan);
-    CHECK(after([](Question &q) { q.plan->signed_.reset(); }) == no_plan);
-    CHECK(after([](Question &q) { q.plan->site = "elsewhere"; }) == no_plan);
-    CHECK(after([](Question &q) { q.plan->site.reset(); }) == no_plan);
+    CHECK(after([](Question& q) { q.plan.reset(); }) == no_plan);
+    CHECK(after([](Question& q) { q.plan->issued = false; }) == no_plan);
+    CHECK(after([](Question& q) { q.plan->issued.reset(); }) == no_plan);
+    CHECK(after([](Question& q) { q.plan->signed_ = false; }) == no_plan);
+    CHECK(after([](Question& q) { q.plan->signed_.reset(); }) == no_plan);
+    CHECK(after([](Question& q) { q.plan->site = "elsewhere"; }) == no_plan);
+    CHECK(after([](Question& q) { q.plan->site.reset(); }) == no_plan);
 }
 
 TEST_CASE("on a site that is not known no plan holds")
@@ -43,16 +42,16 @@ TEST_CASE("on a site that is not known no plan holds")
 
 TEST_CASE("a plan holds on its first and last day and not beside them")
 {
-    CHECK(after([](Question &q) { q.plan->first_day = day("2026-11-25"); }) == "");
-    CHECK(after([](Question &q) { q.plan->first_day = day("2026-11-26"); }) == "plan-out-of-date(plan) ");
-    CHECK(after([](Question &q) { q.plan->last_day = day("2026-11-25"); }) == "");
-    CHECK(after([](Question &q) { q.plan->last_day = day("2026-11-24"); }) == "plan-out-of-date(plan) ");
+    CHECK(after([](Question& q) { q.plan->first_day = day("2026-11-25"); }) == "");
+    CHECK(after([](Question& q) { q.plan->first_day = day("2026-11-26"); }) == "plan-out-of-date(plan) ");
+    CHECK(after([](Question& q) { q.plan->last_day = day("2026-11-25"); }) == "");
+    CHECK(after([](Question& q) { q.plan->last_day = day("2026-11-24"); }) == "plan-out-of-date(plan) ");
 }
 
 TEST_CASE("a plan without its first or last day is not in force")
 {
-    CHECK(after([](Question &q) { q.plan->first_day.reset(); }) == "plan-out-of-date(plan) ");
-    CHECK(after([](Question &q) { q.plan->last_day.reset(); }) == "plan-out-of-date(plan) ");
+    CHECK(after([](Question& q) { q.plan->first_day.reset(); }) == "plan-out-of-date(plan) ");
+    CHECK(after([](Question& q) { q.plan->last_day.reset(); }) == "plan-out-of-date(plan) ");
 }
 
 TEST_CASE("what the plan does not name is outside")
@@ -86,31 +85,31 @@ TEST_CASE("a model named in the plan does not bring in the machine")
 
 TEST_CASE("pipe and place that are not known are outside")
 {
-    CHECK(after([](Question &q) { q.pipe->id.reset(); }) == outside);
-    CHECK(after([](Question &q) { q.place->id.reset(); }) == outside);
+    CHECK(after([](Question& q) { q.pipe->id.reset(); }) == outside);
+    CHECK(after([](Question& q) { q.place->id.reset(); }) == outside);
 }
 
 TEST_CASE("the plan's greatest load is allowed and a kilogram more is outside")
 {
-    CHECK(after([](Question &q) { q.plan->greatest = 2000_kg; }) == "");
-    CHECK(after([](Question &q) { q.plan->greatest = 1999_kg; }) == outside);
+    CHECK(after([](Question& q) { q.plan->greatest = 2000_kg; }) == "");
+    CHECK(after([](Question& q) { q.plan->greatest = 1999_kg; }) == outside);
 }
 
 TEST_CASE("the plan's greatest radius is allowed and a millimetre more is outside")
 {
-    CHECK(after([](Question &q) { q.plan->greatest_radius = 5200_mm; }) == "");
-    CHECK(after([](Question &q) { q.plan->greatest_radius = 5199_mm; }) == outside);
+    CHECK(after([](Question& q) { q.plan->greatest_radius = 5200_mm; }) == "");
+    CHECK(after([](Question& q) { q.plan->greatest_radius = 5199_mm; }) == outside);
 }
 
 TEST_CASE("a limit that the plan does not state is outside")
 {
-    CHECK(after([](Question &q) { q.plan->greatest.reset(); }) == outside);
-    CHECK(after([](Question &q) { q.plan->greatest_radius.reset(); }) == outside);
+    CHECK(after([](Question& q) { q.plan->greatest.reset(); }) == outside);
+    CHECK(after([](Question& q) { q.plan->greatest_radius.reset(); }) == outside);
 }
 
 TEST_CASE("a load or radius not known on this side is another row's matter")
 {
-    CHECK(after([](Question &q) { q.move->nose_radius.reset(); }) == "reach-off-chart(M1) ");
+    CHECK(after([](Question& q) { q.move->nose_radius.reset(); }) == "reach-off-chart(M1) ");
     Question q = good_lift();
     q.move->water.reset();
     CHECK_FALSE(finds(q, Code::plan_outside));
@@ -152,7 +151,7 @@ TEST_CASE("a plan whose number is not known has been signed by nobody")
 {
     Question q = good_lift();
     q.plan->issue.reset();
-    for (Signature &each : q.plan->briefed)
+    for (Signature& each : q.plan->briefed)
         each.issue.reset();
     CHECK(codes(q) == "briefing-none(olga) briefing-none(sam) briefing-none(sid) ");
 }

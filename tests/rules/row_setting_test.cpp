@@ -2,31 +2,29 @@
 
 #include <doctest/doctest.h>
 
-namespace cotter::rules
-{
+namespace cotter::rules {
 
-namespace
-{
+namespace {
 
-Question with_look(void (*change)(SettingRecord &))
+Question with_look(void (*change)(SettingRecord&))
 {
     Question q = good_lift();
     change(q.setting_records[1]);
     return q;
 }
 
-Question with_change(void (*change)(SettingRecord &))
+Question with_change(void (*change)(SettingRecord&))
 {
     Question q = good_lift();
     change(q.setting_records[0]);
     return q;
 }
 
-Question set_to(const Id &state, Millimetres barrel)
+Question set_to(const Id& state, Millimetres barrel)
 {
     Question q = good_lift();
     q.pipe->barrel = barrel;
-    for (SettingRecord &each : q.setting_records)
+    for (SettingRecord& each : q.setting_records)
         each.state = state;
     return q;
 }
@@ -68,7 +66,7 @@ TEST_CASE("a state that the model does not have is unknown")
 
 TEST_CASE("a change that does not say to what is unknown")
 {
-    Question q = with_change([](SettingRecord &r) { r.state.reset(); });
+    Question q = with_change([](SettingRecord& r) { r.state.reset(); });
     CHECK(setting_codes(q) != "");
     q.setting_records[1].state.reset();
     CHECK(setting_codes(q) == unknown);
@@ -76,9 +74,9 @@ TEST_CASE("a change that does not say to what is unknown")
 
 TEST_CASE("a setting not seen by eye this shift is unknown")
 {
-    CHECK(setting_codes(with_look([](SettingRecord &r) { r.by_eye = false; })) == unknown);
-    CHECK(setting_codes(with_look([](SettingRecord &r) { r.by_eye.reset(); })) == unknown);
-    CHECK(setting_codes(with_look([](SettingRecord &r) { r.at.reset(); })) == unknown);
+    CHECK(setting_codes(with_look([](SettingRecord& r) { r.by_eye = false; })) == unknown);
+    CHECK(setting_codes(with_look([](SettingRecord& r) { r.by_eye.reset(); })) == unknown);
+    CHECK(setting_codes(with_look([](SettingRecord& r) { r.at.reset(); })) == unknown);
 }
 
 TEST_CASE("a look of an earlier shift is not of this one")
@@ -101,7 +99,8 @@ TEST_CASE("an unknown setting silences the rest of the row")
 TEST_CASE("concurrent changes to different states are disputed")
 {
     CHECK(setting_codes(with_records({changed("C1", "hole 1", 30), changed("C2", "hole 2", 31),
-                                      seen("L1", "hole 2", 40, {"C2"})})) == disputed);
+                                      seen("L1", "hole 2", 40, {"C2"})}))
+          == disputed);
 }
 
 TEST_CASE("concurrent changes to one state are not disputed")
@@ -113,19 +112,19 @@ TEST_CASE("concurrent changes to one state are not disputed")
 
 TEST_CASE("a look that saw another state is disputed")
 {
-    CHECK(setting_codes(with_look([](SettingRecord &r) { r.state = "hole 1"; })) == disputed);
+    CHECK(setting_codes(with_look([](SettingRecord& r) { r.state = "hole 1"; })) == disputed);
 }
 
 TEST_CASE("one later look at the unit that reaches the whole dispute ends it")
 {
-    Question q = with_look([](SettingRecord &r) { r.state = "hole 1"; });
+    Question q = with_look([](SettingRecord& r) { r.state = "hole 1"; });
     q.setting_records.push_back(seen("L2", "hole 2", 50, {"L1"}));
     CHECK(setting_codes(q).empty());
 }
 
 TEST_CASE("a disputed setting silences none and wrong and unseen")
 {
-    Question q = with_look([](SettingRecord &r) { r.state = "hole 1"; });
+    Question q = with_look([](SettingRecord& r) { r.state = "hole 1"; });
     q.pipe->barrel = 650_mm;
     CHECK(setting_codes(q) == disputed);
 }
@@ -180,13 +179,13 @@ TEST_CASE("with the barrel not known neither none nor wrong is asked")
 
 TEST_CASE("whoever changed the setting is no second person")
 {
-    CHECK(setting_codes(with_look([](SettingRecord &r) { r.by = "carl"; })) == unseen);
-    CHECK(setting_codes(with_look([](SettingRecord &r) { r.by.reset(); })) == unseen);
+    CHECK(setting_codes(with_look([](SettingRecord& r) { r.by = "carl"; })) == unseen);
+    CHECK(setting_codes(with_look([](SettingRecord& r) { r.by.reset(); })) == unseen);
 }
 
 TEST_CASE("with nobody named for the change nobody is a second person")
 {
-    CHECK(setting_codes(with_change([](SettingRecord &r) { r.by.reset(); })) == unseen);
+    CHECK(setting_codes(with_change([](SettingRecord& r) { r.by.reset(); })) == unseen);
 }
 
 TEST_CASE("a second person is authorised and at the unit and uses their own PIN")
@@ -201,8 +200,8 @@ TEST_CASE("a second person is authorised and at the unit and uses their own PIN"
 
 TEST_CASE("the second look need not be of this shift")
 {
-    Question q = with_records(
-        {changed("C1", "hole 2", -500), seen("L1", "hole 2", -490, {"C1"}), seen("L2", "hole 2", 20, {"L1"})});
+    Question q = with_records({changed("C1", "hole 2", -500), seen("L1", "hole 2", -490, {"C1"}),
+                               seen("L2", "hole 2", 20, {"L1"})});
     q.setting_records[2].at_unit = false; // by eye, this shift, from the cab
     CHECK(setting_codes(q).empty());
     q.setting_records.erase(q.setting_records.begin() + 1);
@@ -222,26 +221,28 @@ TEST_CASE("a look in the second of the change is since it and one before is not"
 TEST_CASE("a look before the last change does not serve for it")
 {
     CHECK(setting_codes(with_records({changed("C1", "hole 2", 10), seen("L1", "hole 2", 20, {"C1"}),
-                                      changed("C2", "hole 2", 30, {"L1"})})) == unknown);
+                                      changed("C2", "hole 2", 30, {"L1"})}))
+          == unknown);
 }
 
 TEST_CASE("a look that the change knew is before it even by a clock set back")
 {
     CHECK(setting_codes(with_records({changed("C1", "hole 2", 10), seen("L1", "hole 2", 50, {"C1"}),
-                                      changed("C2", "hole 2", 30, {"L1"})})) == unknown);
+                                      changed("C2", "hole 2", 30, {"L1"})}))
+          == unknown);
 }
 
 TEST_CASE("a change at an unknown time has not been seen since")
 {
-    CHECK(setting_codes(with_change([](SettingRecord &r) { r.at.reset(); })) == unknown);
+    CHECK(setting_codes(with_change([](SettingRecord& r) { r.at.reset(); })) == unknown);
 }
 
 TEST_CASE("all who made a disputed change count as changers after it has ended")
 {
-    Question q = with_records(
-        {changed("C1", "hole 1", 30), changed("C2", "hole 2", 31), seen("L1", "hole 2", 40, {"C1", "C2"})});
+    Question q = with_records({changed("C1", "hole 1", 30), changed("C2", "hole 2", 31),
+                               seen("L1", "hole 2", 40, {"C1", "C2"})});
     CHECK(setting_codes(q).empty());
-    for (const char *changer : {"by C1", "by C2"}) {
+    for (const char* changer : {"by C1", "by C2"}) {
         q.setting_records[2].by = changer;
         CHECK(setting_codes(q) == unseen);
     }

@@ -5,15 +5,17 @@
 
 #include <doctest/doctest.h>
 
-namespace cotter::rules
+namespace cotter::rules {
+
+namespace {
+
+Sling& sling(Question& q)
 {
+    return item(q, Role::sling).sling.value();
+}
 
-namespace
-{
-
-Sling &sling(Question &q) { return item(q, Role::sling).sling.value(); }
-
-template <class Change> std::string after(const Change &change)
+template <class Change>
+std::string after(const Change& change)
 {
     Question q = good_lift();
     change(sling(q));
@@ -29,7 +31,7 @@ Sling legs_of(std::int64_t legs, std::vector<Millimetres> spread, Millimetres le
     return made;
 }
 
-Band band(const Sling &s)
+Band band(const Sling& s)
 {
     const auto angle = leg_angle(s);
     REQUIRE(angle.has_value());
@@ -43,21 +45,21 @@ const std::string bad_angle = "sling-angle(S1) ";
 
 TEST_CASE("a load equal to the tag is allowed and a kilogram more is not")
 {
-    CHECK(after([](Sling &s) { s.tag_to_45 = 1650_kg; }) == "sling-near-rating(S1) ");
-    CHECK(after([](Sling &s) { s.tag_to_45 = 1649_kg; }) == "sling-over-rating(S1) ");
+    CHECK(after([](Sling& s) { s.tag_to_45 = 1650_kg; }) == "sling-near-rating(S1) ");
+    CHECK(after([](Sling& s) { s.tag_to_45 = 1649_kg; }) == "sling-over-rating(S1) ");
 }
 
 // 90 % of 1,833 is 1,649.7 and of 1,834 is 1,650.6.
 TEST_CASE("a sling is near its rating over 90 % of it")
 {
-    CHECK(after([](Sling &s) { s.tag_to_45 = 1833_kg; }) == "sling-near-rating(S1) ");
-    CHECK(after([](Sling &s) { s.tag_to_45 = 1834_kg; }) == "");
+    CHECK(after([](Sling& s) { s.tag_to_45 = 1833_kg; }) == "sling-near-rating(S1) ");
+    CHECK(after([](Sling& s) { s.tag_to_45 = 1834_kg; }) == "");
 }
 
 TEST_CASE("the table governs below the tag")
 {
-    CHECK(after([](Sling &s) { s.chain = 6_mm; }) == "sling-over-rating(S1) "); // 1,600
-    CHECK(after([](Sling &s) { s.chain = 7_mm; }) == "");                       // 2,120
+    CHECK(after([](Sling& s) { s.chain = 6_mm; }) == "sling-over-rating(S1) "); // 1,600
+    CHECK(after([](Sling& s) { s.chain = 7_mm; }) == "");                      // 2,120
 }
 
 TEST_CASE("report and model limit a sling below its tag")
@@ -72,41 +74,41 @@ TEST_CASE("report and model limit a sling below its tag")
 
 TEST_CASE("what rates a sling must be known")
 {
-    CHECK(after([](Sling &s) { s.tag_to_45.reset(); }) == unrated);
-    CHECK(after([](Sling &s) { s.chain.reset(); }) == unrated);
-    CHECK(after([](Sling &s) { s.chain = 9_mm; }) == unrated); // not in the table
-    CHECK(after([](Sling &s) { s.legs.reset(); }) == unrated);
-    CHECK(after([](Sling &s) { s.legs = 0; }) == unrated);
-    CHECK(after([](Sling &s) { s.legs = 5; }) == unrated);
-    CHECK(after([](Sling &s) { s.kind.reset(); }) == unrated);
-    CHECK(after([](Sling &s) { s.grade.reset(); }) == unrated);
+    CHECK(after([](Sling& s) { s.tag_to_45.reset(); }) == unrated);
+    CHECK(after([](Sling& s) { s.chain.reset(); }) == unrated);
+    CHECK(after([](Sling& s) { s.chain = 9_mm; }) == unrated); // not in the table
+    CHECK(after([](Sling& s) { s.legs.reset(); }) == unrated);
+    CHECK(after([](Sling& s) { s.legs = 0; }) == unrated);
+    CHECK(after([](Sling& s) { s.legs = 5; }) == unrated);
+    CHECK(after([](Sling& s) { s.kind.reset(); }) == unrated);
+    CHECK(after([](Sling& s) { s.grade.reset(); }) == unrated);
 }
 
 TEST_CASE("other kinds and grades go by the tag alone")
 {
-    CHECK(after([](Sling &s) { s.grade = 10, s.chain.reset(); }) == "");
-    CHECK(after([](Sling &s) { s.kind = "webbing", s.chain.reset(), s.grade.reset(); }) == "");
-    CHECK(after([](Sling &s) { s.kind = "webbing", s.tag_to_45 = 1649_kg; }) == "sling-over-rating(S1) ");
-    CHECK(after([](Sling &s) { s.kind = "webbing", s.tag_to_45.reset(); }) == unrated);
+    CHECK(after([](Sling& s) { s.grade = 10, s.chain.reset(); }) == "");
+    CHECK(after([](Sling& s) { s.kind = "webbing", s.chain.reset(), s.grade.reset(); }) == "");
+    CHECK(after([](Sling& s) { s.kind = "webbing", s.tag_to_45 = 1649_kg; }) == "sling-over-rating(S1) ");
+    CHECK(after([](Sling& s) { s.kind = "webbing", s.tag_to_45.reset(); }) == unrated);
 }
 
 TEST_CASE("an angle up to 45 degrees takes the first band of the tag and over it the second")
 {
-    CHECK(after([](Sling &s) { s.tag_to_60 = 1649_kg, s.angle = Millidegrees{45'000}; }) == "");
-    CHECK(after([](Sling &s) { s.tag_to_60 = 1649_kg, s.angle = Millidegrees{45'001}; }) == "sling-over-rating(S1) ");
-    CHECK(after([](Sling &s) { s.tag_to_45.reset(), s.angle = Millidegrees{45'001}; }) == "");
+    CHECK(after([](Sling& s) { s.tag_to_60 = 1649_kg, s.angle = Millidegrees{45'000}; }) == "");
+    CHECK(after([](Sling& s) { s.tag_to_60 = 1649_kg, s.angle = Millidegrees{45'001}; }) == "sling-over-rating(S1) ");
+    CHECK(after([](Sling& s) { s.tag_to_45.reset(), s.angle = Millidegrees{45'001}; }) == "");
 }
 
 TEST_CASE("60 degrees is allowed and over it is refused")
 {
-    CHECK(after([](Sling &s) { s.angle = Millidegrees{60'000}; }) == "");
-    CHECK(after([](Sling &s) { s.angle = Millidegrees{60'001}; }) == bad_angle);
+    CHECK(after([](Sling& s) { s.angle = Millidegrees{60'000}; }) == "");
+    CHECK(after([](Sling& s) { s.angle = Millidegrees{60'001}; }) == bad_angle);
 }
 
 TEST_CASE("an angle that is not known or impossible is refused")
 {
-    CHECK(after([](Sling &s) { s.angle.reset(); }) == bad_angle);
-    CHECK(after([](Sling &s) { s.angle = Millidegrees{-1}; }) == bad_angle);
+    CHECK(after([](Sling& s) { s.angle.reset(); }) == bad_angle);
+    CHECK(after([](Sling& s) { s.angle = Millidegrees{-1}; }) == bad_angle);
 }
 
 TEST_CASE("a sling about which nothing is known has no angle")
@@ -118,15 +120,15 @@ TEST_CASE("a sling about which nothing is known has no angle")
 
 TEST_CASE("a bad angle silences the sling's rating")
 {
-    CHECK(after([](Sling &s) { s.angle.reset(), s.tag_to_45.reset(); }) == bad_angle);
-    CHECK(after([](Sling &s) { s.angle = Millidegrees{70'000}, s.tag_to_45 = s.tag_to_60 = 1_kg; }) == bad_angle);
+    CHECK(after([](Sling& s) { s.angle.reset(), s.tag_to_45.reset(); }) == bad_angle);
+    CHECK(after([](Sling& s) { s.angle = Millidegrees{70'000}, s.tag_to_45 = s.tag_to_60 = 1_kg; }) == bad_angle);
 }
 
 TEST_CASE("one leg hangs vertical or is refused")
 {
-    CHECK(after([](Sling &s) { s.legs = 1, s.angle = Millidegrees{0}; }) == ""); // 3,150
-    CHECK(after([](Sling &s) { s.legs = 1, s.angle = Millidegrees{1}; }) == bad_angle);
-    CHECK(after([](Sling &s) { s.legs = 1, s.angle.reset(); }) == bad_angle);
+    CHECK(after([](Sling& s) { s.legs = 1, s.angle = Millidegrees{0}; }) == ""); // 3,150
+    CHECK(after([](Sling& s) { s.legs = 1, s.angle = Millidegrees{1}; }) == bad_angle);
+    CHECK(after([](Sling& s) { s.legs = 1, s.angle.reset(); }) == bad_angle);
 }
 
 // Legs of 1,000 mm reach sin 45 at half the spread 707.1 and sin 60 at 866.03 mm.
@@ -184,10 +186,10 @@ TEST_CASE("legs shorter than half the spread are refused")
 // 1,650 is under 80 % of 2,063 (1,650.4) and over 80 % of 2,062 (1,649.6).
 TEST_CASE("from 80 % of its limit on a sling whose symmetry is not confirmed counts half")
 {
-    CHECK(after([](Sling &s) { s.symmetric = false, s.tag_to_45 = 2063_kg; }) == "");
-    CHECK(after([](Sling &s) { s.symmetric = false, s.tag_to_45 = 2062_kg; }) == "sling-over-rating(S1) ");
-    CHECK(after([](Sling &s) { s.symmetric.reset(), s.tag_to_45 = 2062_kg; }) == "sling-over-rating(S1) ");
-    CHECK(after([](Sling &s) { s.symmetric = true, s.tag_to_45 = 2062_kg; }) == "");
+    CHECK(after([](Sling& s) { s.symmetric = false, s.tag_to_45 = 2063_kg; }) == "");
+    CHECK(after([](Sling& s) { s.symmetric = false, s.tag_to_45 = 2062_kg; }) == "sling-over-rating(S1) ");
+    CHECK(after([](Sling& s) { s.symmetric.reset(), s.tag_to_45 = 2062_kg; }) == "sling-over-rating(S1) ");
+    CHECK(after([](Sling& s) { s.symmetric = true, s.tag_to_45 = 2062_kg; }) == "");
 }
 
 TEST_CASE("at exactly 80 % of its limit a sling counts half")
@@ -210,8 +212,10 @@ TEST_CASE("the 80 % are of the lowest limit and not of the tag")
 
 TEST_CASE("a sling of one leg has no symmetry to confirm")
 {
-    CHECK(after([](Sling &s) { s.legs = 1, s.angle = Millidegrees{0}, s.symmetric = false, s.tag_to_45 = 2000_kg; }) ==
-          "");
+    CHECK(after([](Sling& s) {
+              s.legs = 1, s.angle = Millidegrees{0}, s.symmetric = false, s.tag_to_45 = 2000_kg;
+          })
+          == "");
 }
 
 // EN 818-4, grade 8, kg: one leg; two legs to 45 and to 60; three or four legs to 45 and to 60.

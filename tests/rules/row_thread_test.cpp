@@ -5,13 +5,12 @@
 
 #include <doctest/doctest.h>
 
-namespace cotter::rules
-{
+namespace cotter::rules {
 
-namespace
-{
+namespace {
 
-template <class Change> std::string after(const Change &change)
+template <class Change>
+std::string after(const Change& change)
 {
     Question q = good_lift();
     change(q);
@@ -25,20 +24,20 @@ const std::string unknown = "thread-unknown(place) ";
 
 TEST_CASE("a gap that just takes the pipe level is enough and a millimetre less is not")
 {
-    CHECK(after([](Question &q) { q.thread->gap = 2700_mm; }) == "");
-    CHECK(after([](Question &q) { q.thread->gap = 2699_mm; }) == tight);
+    CHECK(after([](Question& q) { q.thread->gap = 2700_mm; }) == "");
+    CHECK(after([](Question& q) { q.thread->gap = 2699_mm; }) == tight);
 }
 
 TEST_CASE("a room that just takes the pipe level is enough and a millimetre less is not")
 {
-    CHECK(after([](Question &q) { q.thread->room = 1350_mm; }) == "");
-    CHECK(after([](Question &q) { q.thread->room = 1349_mm; }) == tight);
+    CHECK(after([](Question& q) { q.thread->room = 1350_mm; }) == "");
+    CHECK(after([](Question& q) { q.thread->room = 1349_mm; }) == tight);
 }
 
 TEST_CASE("the clearance is kept on both sides")
 {
-    CHECK(after([](Question &q) { q.thread->clearance = 750_mm; }) == ""); // 2,500 of 4,000 and 1,150 of 3,000
-    CHECK(after([](Question &q) { q.thread->clearance = 751_mm; }) == tight);
+    CHECK(after([](Question& q) { q.thread->clearance = 750_mm; }) == ""); // 2,500 of 4,000 and 1,150 of 3,000
+    CHECK(after([](Question& q) { q.thread->clearance = 751_mm; }) == tight);
 }
 
 TEST_CASE("an attachment longer than the pipe counts")
@@ -79,9 +78,9 @@ TEST_CASE("a pipe may be tilted up to the model's limit")
 
 TEST_CASE("a trench recorded as not strutted is not asked")
 {
-    CHECK(after([](Question &q) { q.thread->strutted = false, q.thread->gap = 1_mm; }) == "");
-    CHECK(after([](Question &q) { q.thread->strutted.reset(), q.thread->gap = 1_mm; }) == tight);
-    CHECK(after([](Question &q) { q.thread.reset(); }) == unknown);
+    CHECK(after([](Question& q) { q.thread->strutted = false, q.thread->gap = 1_mm; }) == "");
+    CHECK(after([](Question& q) { q.thread->strutted.reset(), q.thread->gap = 1_mm; }) == tight);
+    CHECK(after([](Question& q) { q.thread.reset(); }) == unknown);
 }
 
 TEST_CASE("every figure of the strutting must be known")
@@ -101,7 +100,7 @@ TEST_CASE("the envelope of the attachment and its tilt limit must be known")
         model(q, Role::attachment).*each = std::nullopt;
         CHECK(codes(q) == unknown);
     }
-    CHECK(after([](Question &q) { model(q, Role::attachment).tilt_limit.reset(); }) == unknown);
+    CHECK(after([](Question& q) { model(q, Role::attachment).tilt_limit.reset(); }) == unknown);
 }
 
 TEST_CASE("the pipe's outside must be known")

@@ -4,15 +4,16 @@
 
 #include <array>
 
-namespace cotter::rules
-{
+namespace cotter::rules {
 
-namespace
-{
+namespace {
 
 constexpr std::array every_role{Role::machine, Role::hitch, Role::headplate, Role::hook, Role::sling, Role::attachment};
 
-std::string one(Code code, const Id &tag) { return std::string{name(code)} + "(" + tag + ") "; }
+std::string one(Code code, const Id& tag)
+{
+    return std::string{name(code)} + "(" + tag + ") ";
+}
 
 } // namespace
 
@@ -20,7 +21,7 @@ TEST_CASE("a stop that was called quarantines the unit until somebody entitled l
 {
     for (const Role role : every_role) {
         Question q = good_lift();
-        Item &each = item(q, role);
+        Item& each = item(q, role);
         each.stops = {Stop{"stop", true}};
         CHECK(is_silent(q));
         each.stops = {Stop{"stop", true}, Stop{"again", false}};
@@ -34,7 +35,7 @@ TEST_CASE("a unit is here by its newest record or elsewhere")
 {
     for (const Role role : every_role) {
         Question q = good_lift();
-        Item &each = item(q, role);
+        Item& each = item(q, role);
         each.at_site = "yard";
         CHECK(codes(q) == one(Code::unit_elsewhere, each.tag));
         each.at_site.reset();
@@ -54,7 +55,7 @@ TEST_CASE("a unit that is off hire or scrapped stops and without such a record d
 {
     for (const Role role : every_role) {
         Question q = good_lift();
-        Item &each = item(q, role);
+        Item& each = item(q, role);
         each.off_hire = each.scrapped = false;
         CHECK(is_silent(q));
         each.off_hire = true;

@@ -8,10 +8,9 @@
 #include <utility>
 #include <vector>
 
-namespace cotter::rules
-{
+namespace cotter::rules {
 
-inline SettingRecord changed(const Id &id, const Id &state, int at, std::vector<Id> after = {})
+inline SettingRecord changed(const Id& id, const Id& state, int at, std::vector<Id> after = {})
 {
     SettingRecord made;
     made.id = id;
@@ -23,7 +22,7 @@ inline SettingRecord changed(const Id &id, const Id &state, int at, std::vector<
     return made;
 }
 
-inline SettingRecord seen(const Id &id, const Id &state, int at, std::vector<Id> after = {})
+inline SettingRecord seen(const Id& id, const Id& state, int at, std::vector<Id> after = {})
 {
     SettingRecord made = changed(id, state, at, std::move(after));
     made.kind = SettingKind::seen;
@@ -39,17 +38,18 @@ inline Question with_records(std::vector<SettingRecord> records)
 }
 
 // What only row setting says.
-inline std::string setting_codes(const Question &question)
+inline std::string setting_codes(const Question& question)
 {
     std::string text;
-    for (const Finding &each : decide(question).findings)
+    for (const Finding& each : decide(question).findings)
         if (row(each.code) == Row::setting)
             text += std::string{name(each.code)} + "(" + each.about + ")";
     return text;
 }
 
 // Calls it with the records in every order.
-template <class Call> void in_every_order(const std::vector<SettingRecord> &records, const Call &call)
+template <class Call>
+void in_every_order(const std::vector<SettingRecord>& records, const Call& call)
 {
     std::vector<std::size_t> order(records.size());
     for (std::size_t i = 0; i < order.size(); ++i)

@@ -7,35 +7,37 @@
 
 #include <set>
 
-namespace cotter::rules
-{
+namespace cotter::rules {
 
-namespace
-{
+namespace {
 
 using Records = std::vector<SettingRecord>;
 
-void check_disputed(const Records &records, bool disputed)
+void check_disputed(const Records& records, bool disputed)
 {
-    in_every_order(records, [&](const Records &turned) { CHECK(standing_of(turned).disputed == disputed); });
+    in_every_order(records, [&](const Records& turned) { CHECK(standing_of(turned).disputed == disputed); });
 }
 
-void check_stands(const Records &records, const Id &state)
+void check_stands(const Records& records, const Id& state)
 {
-    in_every_order(records, [&](const Records &turned) {
+    in_every_order(records, [&](const Records& turned) {
         CHECK_FALSE(standing_of(turned).disputed);
         CHECK(standing_of(turned).state == state);
     });
 }
 
-template <class List> std::set<Id> ids(const List &list) { return {list.begin(), list.end()}; }
-
-bool same(const Standing &a, const Standing &b)
+template <class List>
+std::set<Id> ids(const List& list)
 {
-    return a.ever_changed == b.ever_changed && a.disputed == b.disputed && a.state == b.state &&
-           a.changed_at == b.changed_at && ids(a.known_to_changes) == ids(b.known_to_changes) &&
-           ids(a.changers) == ids(b.changers) && a.changer_unknown == b.changer_unknown &&
-           a.change_time_unknown == b.change_time_unknown;
+    return {list.begin(), list.end()};
+}
+
+bool same(const Standing& a, const Standing& b)
+{
+    return a.ever_changed == b.ever_changed && a.disputed == b.disputed && a.state == b.state
+           && a.changed_at == b.changed_at && ids(a.known_to_changes) == ids(b.known_to_changes)
+           && ids(a.changers) == ids(b.changers)
+           && a.changer_unknown == b.changer_unknown && a.change_time_unknown == b.change_time_unknown;
 }
 
 const Records two_changes{changed("C1", "a", 1), changed("C2", "b", 2)};
@@ -179,7 +181,7 @@ TEST_CASE("a later look that saw another state than the one that ended the dispu
 
 TEST_CASE("changers are those of the last change")
 {
-    in_every_order({changed("C1", "a", 1), changed("C2", "b", 2, {"C1"})}, [](const Records &turned) {
+    in_every_order({changed("C1", "a", 1), changed("C2", "b", 2, {"C1"})}, [](const Records& turned) {
         CHECK(ids(standing_of(turned).changers) == std::set<Id>{"by C2"});
         CHECK(standing_of(turned).changed_at == minute(2));
     });
@@ -187,7 +189,7 @@ TEST_CASE("changers are those of the last change")
 
 TEST_CASE("changers of an ended dispute are all who made one of its changes")
 {
-    in_every_order(and_then(two_changes, seen("L1", "b", 3, {"C1", "C2"})), [](const Records &turned) {
+    in_every_order(and_then(two_changes, seen("L1", "b", 3, {"C1", "C2"})), [](const Records& turned) {
         CHECK(ids(standing_of(turned).changers) == std::set<Id>{"by C1", "by C2"});
     });
 }
@@ -195,7 +197,7 @@ TEST_CASE("changers of an ended dispute are all who made one of its changes")
 TEST_CASE("changers of an ended dispute count beside whoever made a change after it began")
 {
     Records records = and_then(two_changes, changed("C3", "a", 3, {"C1", "C2"}));
-    in_every_order(and_then(records, seen("L1", "a", 4, {"C3"})), [](const Records &turned) {
+    in_every_order(and_then(records, seen("L1", "a", 4, {"C3"})), [](const Records& turned) {
         CHECK(ids(standing_of(turned).changers) == std::set<Id>{"by C1", "by C2", "by C3"});
     });
 }
@@ -209,18 +211,18 @@ TEST_CASE("standing is the same for any order of the records")
          changed("C3", "c", 1, {"L1"})},
         {changed("C1", "a", 1), seen("L1", "b", 2, {"C1"}), seen("L2", "a", 2, {"C1"}), changed("C2", "c", 2, {"L1"}),
          seen("L3", "c", 3, {"C2", "L2"})}};
-    for (const Records &history : histories) {
+    for (const Records& history : histories) {
         const Standing first = standing_of(history);
-        in_every_order(history, [&](const Records &turned) { CHECK(same(standing_of(turned), first)); });
+        in_every_order(history, [&](const Records& turned) { CHECK(same(standing_of(turned), first)); });
     }
 }
 
 TEST_CASE("records that know each other in a ring or know nothing that is here still have a standing")
 {
-    check_disputed(
-        {changed("C1", "a", 1, {"C2"}), changed("C2", "b", 2, {"C1"}), seen("L1", "a", 3, {"nowhere"})},
-        standing_of({changed("C1", "a", 1, {"C2"}), changed("C2", "b", 2, {"C1"}), seen("L1", "a", 3, {"nowhere"})})
-            .disputed);
+    check_disputed({changed("C1", "a", 1, {"C2"}), changed("C2", "b", 2, {"C1"}), seen("L1", "a", 3, {"nowhere"})},
+                   standing_of({changed("C1", "a", 1, {"C2"}), changed("C2", "b", 2, {"C1"}),
+                                seen("L1", "a", 3, {"nowhere"})})
+                       .disputed);
 }
 
 } // namespace cotter::rules

@@ -4,11 +4,9 @@
 
 #include <doctest/doctest.h>
 
-namespace cotter::rules
-{
+namespace cotter::rules {
 
-namespace
-{
+namespace {
 
 Passage passage(double length, double depth, double gap, double max_tilt)
 {

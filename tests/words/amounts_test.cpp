@@ -2,16 +2,17 @@
 
 #include <doctest/doctest.h>
 
-namespace cotter::words
-{
+namespace cotter::words {
 
 using rules::Figure;
 using rules::Unit;
 
-namespace
-{
+namespace {
 
-rules::Day day(const char *text) { return rules::parse_day(text).value(); }
+rules::Day day(const char* text)
+{
+    return rules::parse_day(text).value();
+}
 
 } // namespace
 
