@@ -124,11 +124,21 @@ records::BookState Store::state() const
     return state;
 }
 
+// The new body in a correction is of the old record's kind.
+void Store::check_correction(const Entry& entry) const
+{
+    if (entry.kind != "correction" || !entry.body.contains("body"))
+        return;
+    if (const auto old = table_.find(entry.body.value("corrects", "")))
+        records::check_body(kind_of(old->entry), entry.body["body"]);
+}
+
 void Store::check(const std::vector<Entry>& entries) const
 {
     for (std::size_t i = 0; i < entries.size(); ++i)
         try {
             records::check_body(kind_of(entries[i]), entries[i].body);
+            check_correction(entries[i]);
             if (entries[i].about.empty())
                 throw records::FormError{"about: the id of what the record is about is needed"};
         } catch (const records::FormError& e) {

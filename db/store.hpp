@@ -68,6 +68,7 @@ private:
     Store(std::unique_ptr<SQLite::Database> database, std::optional<records::DeviceKey> key);
     records::Record write(records::Entry entry, std::set<records::FactKey>& touched);
     void check(const std::vector<records::Entry>& entries) const;
+    void check_correction(const records::Entry& entry) const;
     void know_heads(records::Entry& entry) const;
 
     std::unique_ptr<SQLite::Database> database_;

@@ -7,12 +7,15 @@ namespace cotter::records {
 namespace {
 
 constexpr std::size_t shown_length = 60;
+constexpr int deepest = 64;
 
 // Refuses an object that names a key twice; nlohmann's own parser would keep the last.
 class DoubledKeys {
 public:
-    bool operator()(int, Json::parse_event_t event, Json& parsed)
+    bool operator()(int depth, Json::parse_event_t event, Json& parsed)
     {
+        if (depth > deepest)
+            throw FormError{"nested too deep; up to " + std::to_string(deepest) + " levels are accepted"};
         if (event == Json::parse_event_t::object_start)
             open_.emplace_back();
         else if (event == Json::parse_event_t::object_end)

@@ -99,7 +99,7 @@ std::string DeviceKey::sign(std::string_view bytes) const
 bool is_signed_by(std::string_view public_hex, std::string_view bytes, std::string_view signature_hex)
 try {
     const std::string key = from_hex(public_hex), signature = from_hex(signature_hex), text = prefixed(bytes);
-    return key.size() == crypto_sign_PUBLICKEYBYTES && signature.size() == crypto_sign_BYTES
+    return to_hex(signature) == signature_hex && key.size() == crypto_sign_PUBLICKEYBYTES && signature.size() == crypto_sign_BYTES
            && crypto_sign_verify_detached(raw(std::string_view{signature}), raw(std::string_view{text}), text.size(),
                                           raw(std::string_view{key})) == 0;
 } catch (const std::invalid_argument&) {

@@ -164,14 +164,14 @@ TEST_CASE("reach names the line and the column of a chart file that is not one")
 {
     const ChartFile chart;
     const std::string head = "over,height_m,radius_m,rated_kg\n";
-    for (const auto& [text, says] : {std::pair<std::string, const char*>{"", "chart file"}, {"a,b\n", "line 1"}, {head, "no grid point"},
+    for (const auto& row : {std::pair<std::string, const char*>{"", "chart file"}, {"a,b\n", "line 1"}, {head, "no grid point"},
                                      {head + "front,0,4\n", "line 2"}, {head + "front,0,4,nan\n", "line 2 rated_kg"},
                                      {head + "front,0,4,1e3\n", "line 2 rated_kg"}, {head + "front,0,4,-5\n", "line 2 rated_kg"},
                                      {head + "front,0,4,5\nback,0,4,5\n", "line 3 over"}, {head + "front,0,0x4,5\n", "line 2 radius_m"},
                                      {head + "front,0,4,5,6\n", "line 2"}}) {
-        write_bytes(chart.path, text);
-        CAPTURE(text);
-        CHECK(not_refused(chart.reach("--over front --radius 4 --height 0"), {chart.path.string(), says, "accepted"}) == "");
+        write_bytes(chart.path, row.first);
+        CAPTURE(row.first);
+        CHECK(not_refused(chart.reach("--over front --radius 4 --height 0"), {chart.path.string(), row.second, "accepted"}) == "");
     }
     fs::remove(chart.path);
     CHECK(not_refused(chart.reach("--over front --radius 4 --height 0"), {chart.path.string(), "cannot be read"}) == "");

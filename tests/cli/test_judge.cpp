@@ -78,7 +78,7 @@ TEST_CASE("the first bad line is named by its number, and those before it are an
 
 TEST_CASE("a line that is no question is refused with field, value and what is accepted")
 {
-    for (const auto& [line, says] : {std::pair<std::string, Keys>{"7", {"id"}}, {"[]", {"id"}}, {"{}", {"id"}}, {"{\"id\": \"q\"", {"not JSON"}}, {"nonsense", {"not JSON"}},
+    for (const auto& row : {std::pair<std::string, Keys>{"7", {"id"}}, {"[]", {"id"}}, {"{}", {"id"}}, {"{\"id\": \"q\"", {"not JSON"}}, {"nonsense", {"not JSON"}},
                                      {R"({"id": "q"} {"id": "r"})", {"not JSON"}}, {"\xff", {"not JSON"}},
                                      {R"({"id": "q", "colour": 1})", {"colour", "accepted"}},
                                      {R"({"id": "q", "id": "q"})", {"id", "twice"}},
@@ -90,8 +90,8 @@ TEST_CASE("a line that is no question is refused with field, value and what is a
                                      {R"({"id": "q", "items": [{"tag": "A", "role": "crane"}]})", {"items[0].role", "crane", "attachment"}},
                                      {R"({"id": "q", "items": [{"role": "hook"}]})", {"items[0].tag", "text"}},
                                      {R"({"id": "q", "items": [{"tag": "A"}, {"tag": "A"}]})", {"items", "A", "twice"}}}) {
-        CAPTURE(line);
-        CHECK(not_refused(judge(line), says) == "");
+        CAPTURE(row.first);
+        CHECK(not_refused(judge(row.first), row.second) == "");
     }
 }
 

@@ -41,12 +41,13 @@ std::int64_t count(SQLite::Database& database, const std::string& table)
 TEST_CASE("their numbers run from one without a gap")
 {
     int expected = 0;
-    for (const auto& [name, sql] : db::embedded_migrations()) {
+    for (const auto& each : db::embedded_migrations()) {
+        const auto& name = each.first;
         CAPTURE(name);
         CHECK(std::stoi(name.substr(0, 4)) == ++expected);
         CHECK(name.size() > 5);
         CHECK(name[4] == '_');
-        CHECK_FALSE(sql.empty());
+        CHECK_FALSE(each.second.empty());
     }
     CHECK(db::newest_version() == expected);
 }

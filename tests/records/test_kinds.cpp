@@ -194,11 +194,11 @@ TEST_CASE("every field of every kind is described, for the help")
 
 TEST_CASE("names and other particulars of people are private, and nothing but text is")
 {
-    for (const auto& [kind, fields] : {std::pair<std::string, std::vector<std::string>>{"person", {"name"}},
-                                       {"examination_report", {"authenticator", "employment", "examiner", "qualifications"}}, {"pipe", {}}}) {
-        CAPTURE(kind);
-        CHECK(records::private_fields(*records::find_kind(kind)) == fields);
-    }
+    const auto fields_of = [](const char* kind) { return records::private_fields(*records::find_kind(kind)); };
+    using Fields = std::vector<std::string>;
+    CHECK(fields_of("person") == Fields{"name"});
+    CHECK(fields_of("examination_report") == Fields{"authenticator", "employment", "examiner", "qualifications"});
+    CHECK(fields_of("pipe").empty());
     for (const auto& kind : kinds())
         for (const std::string& field : records::private_fields(kind))
             CHECK(type_of(kind.schema["properties"][field]) == "string");

@@ -171,7 +171,7 @@ TEST_CASE("bytes that are no record are refused, and so are those of a newer pro
         Json without = whole, wrong = whole;
         without.erase(key);
         wrong[key] = key == "body" ? Json() : Json::array({1});
-        CAPTURE(key);
+        CAPTURE(without.dump());
         CHECK_THROWS_AS(parse_record(without.dump(), ""), FormError);
         if (key != "body")
             CHECK_THROWS_AS(parse_record(wrong.dump(), ""), FormError);

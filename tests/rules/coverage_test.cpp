@@ -231,8 +231,9 @@ TEST_CASE("cautions and notes are those of the table")
 {
     const std::set<std::string_view> cautions{
         "exam-due", "exam-particulars", "exam-defect-dated", "exam-long", "event-touch", "fact-disputed",
-        "check-report", "pipe-mass-differs", "attachment-near-rating", "hook-near-rating", "sling-near-rating", "headplate-near-rating",
-        "hitch-near-rating", "reach-near-rating", "card-expired-allowed", "card-due", "hire-due", "order-open"};
+        "check-report", "pipe-mass-differs", "attachment-near-rating", "hook-near-rating", "sling-near-rating",
+        "headplate-near-rating", "hitch-near-rating", "reach-near-rating", "card-expired-allowed", "card-due",
+        "hire-due", "order-open"};
     for (int i = 0; i < code_count; ++i) {
         const Code code = static_cast<Code>(i);
         CAPTURE(name(code));

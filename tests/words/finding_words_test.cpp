@@ -197,7 +197,8 @@ TEST_CASE("an examination that is due says in how many days")
 
 TEST_CASE("a card that runs out says in how many days")
 {
-    const Finding found = finding(Code::card_due, Figure{day("2026-11-25")}, Figure{day("2026-11-27")}, Unit::day, "sid");
+    const Finding found =
+        finding(Code::card_due, Figure{day("2026-11-25")}, Figure{day("2026-11-27")}, Unit::day, "sid");
     CHECK(says(found, {}).headline == "Card runs out in 2 days: sid");
 }
 
