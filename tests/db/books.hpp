@@ -17,7 +17,7 @@ namespace cotter::tests {
 using records::Entry;
 using records::Json;
 
-inline constexpr rules::Instant morning{1795590000}; // 2026-11-25T06:20:00Z
+inline constexpr rules::Instant morning{1795590000}; // 2026-11-25T07:00:00Z
 
 inline Entry entry(const std::string& kind, const std::string& about, Json body, std::int64_t seconds = 60)
 {

@@ -16,7 +16,7 @@ TEST_SUITE_BEGIN("work");
 
 namespace {
 
-constexpr rules::Instant morning{1795590000}; // 2026-11-25T06:20:00Z
+constexpr rules::Instant morning{1795590000}; // 2026-11-25T07:00:00Z
 
 Hand some_hand()
 {
@@ -52,7 +52,7 @@ records::Record last_record(std::int64_t seconds, const std::string& boot, std::
 }
 
 // "back", "jump" or "" for a wall clock so many seconds from the newest record, the boot clock at 1000.
-std::string notice(FakeBook book, std::int64_t seconds)
+std::string notice(const FakeBook& book, std::int64_t seconds)
 {
     const auto notices = watch_the_clock(some_hand(), book, {morning + rules::Instant{seconds}, "boot-1", 1000});
     if (notices.empty())
@@ -103,7 +103,7 @@ TEST_CASE("a lift that was asked for carries the question, every finding and the
     question.purpose = rules::Purpose::lift;
     const auto decision = rules::decide(question);
     const Entry asked = ask_for_a_lift(some_hand(), question, decision);
-    CHECK(asked.about == "lift 2026-11-25T06:20:00Z");
+    CHECK(asked.about == "lift 2026-11-25T07:00:00Z");
     CHECK(asked.body["question"]["id"] == "q");
     CHECK(asked.body["outcome"] == "do_not_lift");
     CHECK(asked.body["findings"].size() == decision.findings.size());
@@ -112,33 +112,38 @@ TEST_CASE("a lift that was asked for carries the question, every finding and the
 
 TEST_CASE("within one boot the clock is believed as long as it drifts no more than two minutes from the boot clock")
 {
-    const auto book = [] { return FakeBook{}.with(last_record(0, "boot-1", 940)); }; // a minute ago by the boot clock
-    CHECK(notice(book(), 60) == "");
-    CHECK(notice(book(), 60 + 120) == "");
-    CHECK(notice(book(), 60 + 121) == "jump");
-    CHECK(notice(book(), 0) == "");
-    CHECK(notice(book(), -1) == "back");
+    FakeBook book;
+    book.with(last_record(0, "boot-1", 940)); // a minute ago by the boot clock
+    CHECK(notice(book, 60) == "");
+    CHECK(notice(book, 60 + 120) == "");
+    CHECK(notice(book, 60 + 121) == "jump");
+    CHECK(notice(book, 0) == "");
+    CHECK(notice(book, -1) == "back");
 }
 
 TEST_CASE("a clock that fell back within one boot is found before it passes the newest record")
 {
-    const auto book = [] { return FakeBook{}.with(last_record(0, "boot-1", 500)); }; // 500 s ago by the boot clock
-    CHECK(notice(book(), 500 - 120) == "");
-    CHECK(notice(book(), 500 - 121) == "back");
+    FakeBook book;
+    book.with(last_record(0, "boot-1", 500)); // 500 s ago by the boot clock
+    CHECK(notice(book, 500 - 120) == "");
+    CHECK(notice(book, 500 - 121) == "back");
 }
 
 TEST_CASE("across boots only a clock before the newest record is a notice")
 {
-    const auto book = [] { return FakeBook{}.with(last_record(0, "boot-0", 5)); };
-    CHECK(notice(book(), 0) == "");
-    CHECK(notice(book(), 86'400 * 30) == "");
-    CHECK(notice(book(), -1) == "back");
+    FakeBook book;
+    book.with(last_record(0, "boot-0", 5));
+    CHECK(notice(book, 0) == "");
+    CHECK(notice(book, 86'400 * 30) == "");
+    CHECK(notice(book, -1) == "back");
 }
 
 TEST_CASE("an empty book and a sample book have no clock to be watched")
 {
     CHECK(notice(FakeBook{}, -1000) == "");
-    CHECK(notice(FakeBook{}.with(last_record(0, "boot-1", 940)).as_sample(), -1000) == "");
+    FakeBook sample;
+    sample.as_sample().with(last_record(0, "boot-1", 940));
+    CHECK(notice(sample, -1000) == "");
 }
 
 TEST_CASE("a unit is found by tag, by owner and serial and by its id, and by nothing else")

@@ -82,7 +82,7 @@ TEST_CASE("each kind is found by its name, in name order, and no other is")
     CHECK(records::find_kind("") == nullptr);
 }
 
-// Source: DESIGN.md section 5, "Kinds at least".
+// The least that a site, a yard and a cab write.
 TEST_CASE("every kind that a site needs is there")
 {
     for (const std::string name : {"site", "shift", "model", "unit", "pipe", "chart", "check_sheet", "person", "admission", "device", "examination_report",
