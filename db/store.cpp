@@ -86,7 +86,13 @@ Store::Store(std::unique_ptr<SQLite::Database> database, std::optional<records::
 std::unique_ptr<Store> Store::open(const fs::path& path)
 {
     auto database = open_file(path);
-    return std::unique_ptr<Store>{new Store{std::move(database), read_key(fs::canonical(path))}};
+    try {
+        return std::unique_ptr<Store>{new Store{std::move(database), read_key(fs::canonical(path))}};
+    } catch (const StoreError&) {
+        throw;
+    } catch (const std::exception& e) {
+        throw StoreError{path.string() + ": damaged: " + e.what()};
+    }
 }
 
 std::unique_ptr<Store> Store::make(const fs::path& given, const NewBook& facts)
@@ -157,9 +163,22 @@ void Store::know_heads(Entry& entry) const
                 entry.after.push_back(std::move(head));
 }
 
+// In a correction the private values are those of the old record's kind.
+std::vector<records::PrivateRow> Store::set_private_apart(Entry& entry) const
+{
+    const auto old = entry.kind == "correction" && entry.body.contains("body") ? table_.find(entry.body.value("corrects", "")) : std::nullopt;
+    if (!old)
+        return records::set_apart(entry, kind_of(entry));
+    Entry inner = old->entry;
+    inner.body = entry.body["body"];
+    auto rows = records::set_apart(inner, kind_of(inner));
+    entry.body["body"] = inner.body;
+    return rows;
+}
+
 Record Store::write(Entry entry, std::set<records::FactKey>& touched)
 {
-    const auto rows = records::set_apart(entry, kind_of(entry));
+    const auto rows = set_private_apart(entry);
     know_heads(entry);
     const Record record = records::sign(entry, *key_, table_.head_of(device_));
     table_.insert(record);

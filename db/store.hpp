@@ -3,6 +3,7 @@
 // The book on SQLite: one process, one connection, nothing acknowledged is lost.
 
 #include "book.hpp"
+#include "private_data.hpp"
 #include "projection.hpp"
 #include "record_table.hpp"
 
@@ -69,6 +70,7 @@ private:
     records::Record write(records::Entry entry, std::set<records::FactKey>& touched);
     void check(const std::vector<records::Entry>& entries) const;
     void check_correction(const records::Entry& entry) const;
+    std::vector<records::PrivateRow> set_private_apart(records::Entry& entry) const;
     void know_heads(records::Entry& entry) const;
 
     std::unique_ptr<SQLite::Database> database_;

@@ -101,23 +101,29 @@ std::vector<Damage> look_at_private(SQLite::Database& database, const RecordTabl
 {
     std::map<std::string, Record> by_hash;
     table.for_each([&](const Record& record) {
-        for (const Json& value : record.entry.body)
+        for (const auto& [field, value] : record.entry.body.items())
             if (value.is_string())
-                by_hash.emplace(records::private_subject(record.entry) + " " + value.get<std::string>(), record);
+                by_hash.emplace(records::private_subject(record.entry) + " " + field + " " + value.get<std::string>(), record);
+        if (record.entry.kind == "correction" && record.entry.body.contains("body"))
+            if (const auto old = table.find(record.entry.body.value("corrects", "")))
+                for (const auto& [field, value] : record.entry.body["body"].items())
+                    if (value.is_string())
+                        by_hash.emplace(records::private_subject(old->entry) + " " + field + " " + value.get<std::string>(), record);
     });
     SQLite::Statement query{database, "SELECT subject, field, salt, value FROM private ORDER BY subject, field"};
     while (query.executeStep()) {
         const records::PrivateRow row{query.getColumn(0).getString(), query.getColumn(1).getString(),
                                       query.getColumn(2).getString(), query.getColumn(3).getString()};
-        if (by_hash.count(row.subject + " " + row.hash()) == 0)
+        if (by_hash.count(row.subject + " " + row.field + " " + row.hash()) == 0)
             return {{"", 0, row.subject, 0, "private " + row.field + " is not the one that was recorded"}};
     }
     return {};
 }
 
-std::string quick_check(SQLite::Database& database)
+// Pages and indices; the opening check looks at the pages alone.
+std::string page_check(SQLite::Database& database, const char* pragma)
 {
-    const std::string said = database.execAndGet("PRAGMA quick_check(1)").getString();
+    const std::string said = database.execAndGet(pragma).getString();
     return said == "ok" ? "" : said;
 }
 
@@ -127,7 +133,7 @@ void Store::check_on_opening()
 try {
     ChainWalk chain{false};
     std::int64_t good = 0;
-    damaged_ = !quick_check(*database_).empty() || !walk(*database_, chain, good).empty();
+    damaged_ = !page_check(*database_, "PRAGMA quick_check(1)").empty() || !walk(*database_, chain, good).empty();
     checked_ = true;
 } catch (const std::exception&) {
     checked_ = damaged_ = true;
@@ -141,7 +147,7 @@ try {
     found.head = chain.head_of(device_);
     if (found.damaged.empty())
         found.damaged = look_at_private(*database_, table_);
-    if (found.damaged.empty() && !quick_check(*database_).empty())
+    if (found.damaged.empty() && !page_check(*database_, "PRAGMA integrity_check(1)").empty())
         found.damaged = {{device_, 0, "", 0, "pages of the file are damaged"}};
     if (found.damaged.empty()) {
         const std::string before = projection_.dump();

@@ -47,7 +47,7 @@ std::string escaped(const std::string& text)
     std::string out;
     for (const char c : text)
         if (static_cast<unsigned char>(c) >= 0x20)
-        out += (c == ',' || c == ';' || c == '\\') ? std::string{'\\', c} : std::string{c};
+            out += (c == ',' || c == ';' || c == '\\') ? std::string{'\\', c} : std::string{c};
     return out;
 }
 

@@ -111,6 +111,23 @@ private:
     std::string zone_;
 };
 
+// As far as a line can be looked at without its book.
+void check_lines(const Options& options, const std::vector<Line>& lines)
+{
+    for (std::size_t i = 1; i < lines.size(); ++i) {
+        const Line& line = lines[i];
+        const std::string name = options.kind == "any" ? text_in(line, "kind", "") : options.kind;
+        const records::Kind* kind = records::find_kind(name);
+        if (!kind)
+            throw BadInput{"line " + std::to_string(line.number) + ": kind: \"" + name + "\" is not a kind of record; `cotter help record` lists them"};
+        try {
+            records::check_body(*kind, line.json.value("body", Json::object()));
+        } catch (const records::FormError& e) {
+            throw BadInput{"line " + std::to_string(line.number) + ": " + e.what()};
+        }
+    }
+}
+
 bool makes_a_book(const Options& options, const Line& first)
 {
     return options.kind == "device" || (options.kind == "any" && first.json.value("kind", "") == "device");
@@ -122,6 +139,12 @@ void make_book(const Options& options, const Line& line)
     const Json body = line.json.value("body", Json::object());
     if (!body.is_object() || !body.contains("name") || !body["name"].is_string())
         throw BadInput{"line 1: name is missing; what people call the device is needed"};
+    Json whole = body;
+    whole["public_key"] = std::string(64, '0');
+    whole["sample"] = false;
+    if (const auto said = body.find("sample"); said != body.end())
+        whole["sample"] = *said;
+    records::check_body(*records::find_kind("device"), whole);
     db::NewBook facts;
     facts.device_name = body["name"].get<std::string>();
     facts.sample = body.value("sample", false);
@@ -150,6 +173,7 @@ int run(const Options& options)
         throw BadInput{"KIND: \"" + options.kind + "\" is not accepted; `cotter help record` lists the kinds"};
     std::vector<Line> lines = read_lines(options);
     if (!std::filesystem::exists(options.store) && makes_a_book(options, lines.front())) {
+        check_lines(options, lines);
         make_book(options, lines.front());
         lines.erase(lines.begin());
     }

@@ -41,6 +41,50 @@ std::vector<Record> in_order(std::vector<Record> records)
     return ordered;
 }
 
+// Null and missing are one: not known.
+Json known_only(const Json& json)
+{
+    if (!json.is_structured())
+        return json;
+    Json known = json.is_object() ? Json::object() : Json::array();
+    for (const auto& [key, each] : json.items()) {
+        if (json.is_array())
+            known.push_back(known_only(each));
+        else if (!each.is_null())
+            known[key] = known_only(each);
+    }
+    return known;
+}
+
+bool is_void(const Record& correction)
+{
+    const Json& body = correction.entry.body;
+    return body.value("void", false) || !body.contains("body");
+}
+
+// A stop is not taken away by a correction: its author counts as one who lifts it, entitled or not.
+Record as_lifting(Record correction, const std::string& stop)
+{
+    correction.entry.kind = "stop_lifted";
+    correction.entry.body["stop"] = stop;
+    return correction;
+}
+
+Record with_new_body(Record old, const Record& correction)
+{
+    old.entry.body = correction.entry.body["body"];
+    old.entry.at = correction.entry.at;
+    old.entry.by = correction.entry.by;
+    return old;
+}
+
+// A correction may have moved a record to another fact.
+bool touches(const Record& record, const FactKey& key)
+{
+    const auto touched = touched_by(record, [](const std::string&) { return std::optional<Record>{}; });
+    return std::find(touched.begin(), touched.end(), key) != touched.end();
+}
+
 // The newest correction of each record decides what it says now; a void one says nothing.
 std::vector<Record> corrected(const std::vector<Record>& ordered)
 {
@@ -52,16 +96,15 @@ std::vector<Record> corrected(const std::vector<Record>& ordered)
     for (const Record& each : ordered) {
         if (each.entry.kind == "correction")
             continue;
-        Record now = each;
-        if (const auto found = corrections.find(each.hash); found != corrections.end()) {
-            const Json& body = found->second->entry.body;
-            if (body.value("void", false) || !body.contains("body"))
-                continue;
-            now.entry.body = body["body"];
-            now.entry.at = found->second->entry.at;
-            now.entry.by = found->second->entry.by;
-        }
-        said.push_back(std::move(now));
+        const auto found = corrections.find(each.hash);
+        const Record* correction = found == corrections.end() ? nullptr : found->second;
+        const bool stop = each.entry.kind == "stop_called";
+        if (correction && is_void(*correction) && !stop)
+            continue;
+        said.push_back(correction && !is_void(*correction) ? with_new_body(each, *correction) : each);
+        said.back().entry.body = known_only(said.back().entry.body);
+        if (correction && is_void(*correction))
+            said.push_back(as_lifting(*correction, each.hash));
     }
     return said;
 }
@@ -89,7 +132,8 @@ std::optional<Fact> fold(const FactKey& key, std::vector<Record> records)
     fact.heads = heads_of(ordered);
     for (const Record& each : ordered)
         fact.at = std::max(fact.at, each.entry.at.count());
-    const auto said = corrected(ordered);
+    auto said = corrected(ordered);
+    std::erase_if(said, [&](const Record& each) { return !touches(each, key); });
     if (said.empty())
         return std::nullopt;
     fill(fact, said);

@@ -66,7 +66,7 @@ TEST_CASE("a stop is lifted by somebody entitled and by nobody else")
     CHECK(codes(book.lift()) == "");
 }
 
-TEST_CASE("a correction takes a stop away for somebody entitled and for nobody else" * doctest::should_fail()) // a known gap, to be mended
+TEST_CASE("a correction takes a stop away for somebody entitled and for nobody else")
 {
     const SampleBook book;
     const Ran called = call({"record", "stop_called", "--store", book.path(), "--as", "iqbal", "--json", "--at", "2026-11-25T07:20:00Z"},
@@ -178,7 +178,7 @@ TEST_CASE("gear in the load path that the book does not know stops the lift")
 }
 
 // null is "not known" and accepted; it must not end every question and the due board.
-TEST_CASE("a record in which something is not known is read, and stops at most what it is about" * doctest::should_fail()) // a known gap, to be mended
+TEST_CASE("a record in which something is not known is read, and stops at most what it is about")
 {
     for (const std::string& line : {record_line("unit", "z", {{"tag", "Z"}, {"owner_firm", "Z"}, {"serial", "Z"}, {"role", "attachment"}, {"class", "accessory"}, {"model", nullptr}}),
                                     record_line("unit", "cl-02", {{"tag", "CL-02"}, {"owner_firm", "R"}, {"serial", "C-2"}, {"role", "attachment"}, {"class", "accessory"}, {"model", nullptr}}),

@@ -108,7 +108,7 @@ TEST_CASE("a kind that is none, a missing option and a file that cannot be read 
     check_refused(book, call({"record", "pipe", "--store", book.path(), "--as", "\xff"}, R"({"about": "a", "body": {"name": "A"}})"), {}, before);
 }
 
-TEST_CASE("a new book is not made if a line after its device is bad" * doctest::should_fail()) // a known gap, to be mended
+TEST_CASE("a new book is not made if a line after its device is bad")
 {
     const Scratch scratch;
     const Ran ran = call({"record", "any", "--store", scratch.book().string(), "--as", "quill"},
@@ -117,7 +117,7 @@ TEST_CASE("a new book is not made if a line after its device is bad" * doctest::
     CHECK(scratch.files().empty());
 }
 
-TEST_CASE("a device without its needed name, or with a field that is none, makes no book" * doctest::should_fail()) // a known gap, to be mended
+TEST_CASE("a device without its needed name, or with a field that is none, makes no book")
 {
     for (const char* body : {R"({})", R"({"name": 7})", R"({"name": "tablet", "colour": 1})", R"({"name": "tablet", "sample": "yes"})"}) {
         const Scratch scratch;

@@ -79,7 +79,7 @@ TEST_CASE("the new body in a correction is checked as the old record's own was")
     }
 }
 
-TEST_CASE("a private value in a correction is kept apart like any other" * doctest::should_fail()) // a known gap, to be mended
+TEST_CASE("a private value in a correction is kept apart like any other")
 {
     const Scratch scratch;
     const auto store = make_book(scratch.book());
