@@ -21,6 +21,19 @@ Flag flag(const Json& doc, const char* field)
     return found != doc.end() && found->is_boolean() ? Flag{found->get<bool>()} : std::nullopt;
 }
 
+// An event that somebody entitled has corrected counts as corrected, nothing if it was taken away; else as it was.
+std::optional<Json> event_as_it_counts(const Book& book, const Json& doc)
+{
+    if (!doc.contains("corrected") || !may_clear(book, doc["corrected"].value("by", "")))
+        return doc;
+    const Json& body = doc["corrected"]["body"];
+    if (body.empty())
+        return std::nullopt;
+    Json now = doc;
+    now.update(body);
+    return now;
+}
+
 // A fact about several units is listed under each: once is enough.
 std::vector<Fact> facts_about_all(const Book& book, const std::string& kind, const std::vector<std::string>& units)
 {
@@ -134,7 +147,10 @@ std::vector<Event> ItemsOfQuestion::events() const
 {
     std::vector<Event> events;
     for (const Fact& fact : facts_about_all(book_, "event", units_)) {
-        Event event = records::read_event(fact.doc);
+        const auto said = event_as_it_counts(book_, fact.doc);
+        if (!said)
+            continue;
+        Event event = records::read_event(*said);
         event.units = labels(std::move(event.units));
         for (std::size_t i = 0; i < event.assessments.size(); ++i)
             event.assessments[i].by_competent = has_role(book_, fact.doc["assessments"][i].value("by", ""), "competent");

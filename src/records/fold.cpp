@@ -1,6 +1,7 @@
 #include "fact.hpp"
 
 #include "fold_docs.hpp"
+#include "withdrawn.hpp"
 
 #include <algorithm>
 #include <map>
@@ -56,20 +57,6 @@ Json known_only(const Json& json)
     return known;
 }
 
-bool is_void(const Record& correction)
-{
-    const Json& body = correction.entry.body;
-    return body.value("void", false) || !body.contains("body");
-}
-
-// A stop is not taken away by a correction: its author counts as one who lifts it, entitled or not.
-Record as_lifting(Record correction, const std::string& stop)
-{
-    correction.entry.kind = "stop_lifted";
-    correction.entry.body["stop"] = stop;
-    return correction;
-}
-
 Record with_new_body(Record old, const Record& correction)
 {
     old.entry.body = correction.entry.body["body"];
@@ -85,7 +72,8 @@ bool touches(const Record& record, const FactKey& key)
     return std::find(touched.begin(), touched.end(), key) != touched.end();
 }
 
-// The newest correction of each record decides what it says now; a void one says nothing.
+// The newest correction of each record decides what it says now; a void one says nothing. What stops is not taken away
+// so (withdrawn.hpp).
 std::vector<Record> corrected(const std::vector<Record>& ordered)
 {
     std::map<std::string, const Record*> corrections;
@@ -97,15 +85,17 @@ std::vector<Record> corrected(const std::vector<Record>& ordered)
         if (each.entry.kind == "correction")
             continue;
         const auto found = corrections.find(each.hash);
-        const Record* correction = found == corrections.end() ? nullptr : found->second;
-        const bool stop = each.entry.kind == "stop_called";
-        if (correction && is_void(*correction) && !stop)
+        if (found != corrections.end() && may_stop(each)) {
+            for (Record& left : withdrawn(each, *found->second))
+                said.push_back(std::move(left));
             continue;
-        said.push_back(correction && !is_void(*correction) ? with_new_body(each, *correction) : each);
-        said.back().entry.body = known_only(said.back().entry.body);
-        if (correction && is_void(*correction))
-            said.push_back(as_lifting(*correction, each.hash));
+        }
+        if (found != corrections.end() && is_void(*found->second))
+            continue;
+        said.push_back(found != corrections.end() ? with_new_body(each, *found->second) : each);
     }
+    for (Record& each : said)
+        each.entry.body = known_only(each.entry.body);
     return said;
 }
 

@@ -122,6 +122,8 @@ void fill_event(Fact& fact, const Said& said)
             fact.doc["assessments"].push_back({{"at", each.entry.at.count()}, {"by", each.entry.who}, {"fit", each.entry.body["fit"]}});
         if (each.entry.kind == "event_looked")
             fact.doc["looked_by"].push_back(each.entry.who);
+        if (each.entry.kind == "event_corrected")
+            fact.doc["corrected"] = {{"by", each.entry.who}, {"body", each.entry.body}};
     }
     for (const Json& unit : fact.doc.value("units", Json::array()))
         fact.about.push_back(unit.get<std::string>());

@@ -16,7 +16,7 @@ const std::map<std::string, std::string>& fact_of_kind()
         {"site", "site"}, {"shift", "shift"}, {"stood_down", "shift"}, {"person", "person"}, {"admission", "person"},
         {"device", "device"}, {"model", "model"}, {"unit", "unit"}, {"pipe", "pipe"}, {"chart", "chart"},
         {"check_sheet", "check_sheet"}, {"examination_report", "report"}, {"declaration", "declaration"},
-        {"interim_statement", "interim"}, {"event", "event"}, {"event_assessed", "event"}, {"event_looked", "event"},
+        {"interim_statement", "interim"}, {"event", "event"}, {"event_assessed", "event"}, {"event_looked", "event"}, {"event_corrected", "event"},
         {"setting_changed", "setting"}, {"setting_seen", "setting"}, {"headplate_fitted", "headplate"},
         {"coupled", "coupling"}, {"uncoupled", "coupling"}, {"lock_seen", "lock"}, {"machine_set_up", "set_up"},
         {"devices_proved", "devices"}, {"rigging", "rigging"}, {"lift_plan", "plan"}, {"briefing", "plan"},

@@ -20,7 +20,7 @@ Case::Case(const Question& asked, Known<Day> day)
         papers.push_back(papers_of(asked, item, today));
     if (!asked.now || !asked.shift || !asked.shift->start || !asked.shift->end)
         return;
-    const Instant from = *asked.shift->start - Instant{before_shift_seconds};
+    const Instant from = dispatch ? *asked.shift->start : *asked.shift->start - Instant{before_shift_seconds};
     if (*asked.now < from || *asked.now > *asked.shift->end)
         return;
     shift_from = from;

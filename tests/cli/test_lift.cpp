@@ -79,6 +79,33 @@ TEST_CASE("a correction takes a stop away for somebody entitled and for nobody e
     CHECK(codes(book.lift()) == "");
 }
 
+TEST_CASE("a correction takes an event, a defect or a check's stop away for somebody entitled and for nobody else")
+{
+    const Json stop_answer = {{"machine", "ex-21"}, {"answers", Json::array({{{"item", "extra"}, {"answer", "stop"}}})}};
+    const Json right_answer = {{"machine", "ex-21"}, {"answers", Json::array({{{"item", "extra"}, {"answer", "right"}}})}};
+    struct Case { const char* kind; const char* about; Json body; Json corrected; };
+    for (const Case& each : {Case{"event", "ev-1", {{"kind", "knock"}, {"day", "2026-11-24"}, {"units", {"cl-02"}}}, {{"void", true}}},
+                             Case{"event", "ev-1", {{"kind", "knock"}, {"day", "2026-11-24"}, {"units", {"cl-02"}}}, {{"body", {{"kind", "lay_up"}, {"units", {"cl-02"}}}}}},
+                             Case{"defect_found", "cl-02", {{"answer", "stop"}, {"what", "crack"}}, {{"void", true}}},
+                             Case{"pre_use_check", "cl-02", stop_answer, {{"void", true}}},
+                             Case{"pre_use_check", "cl-02", stop_answer, {{"body", right_answer}}}}) {
+        CAPTURE(each.kind);
+        CAPTURE(each.corrected.dump());
+        const SampleBook book;
+        const Ran written = call({"record", each.kind, "--store", book.path(), "--as", "iqbal", "--json", "--at", "2026-11-25T05:00:00Z"},
+                                 Json{{"about", each.about}, {"body", each.body}}.dump());
+        REQUIRE(written.code == 0);
+        REQUIRE(book.lift().code == 1);
+        Json body = each.corrected;
+        body.update({{"corrects", written.json()["hash"]}, {"why", "wrong unit"}});
+        const std::string corrected = record_line("correction", each.about, body, "05:10");
+        REQUIRE(book.record(corrected, "farrow").code == 0);
+        CHECK(book.lift().code == 1);
+        REQUIRE(book.record(corrected, "hallam").code == 0);
+        CHECK(codes(book.lift()) == "");
+    }
+}
+
 TEST_CASE("asking for a lift changes nothing on disk")
 {
     const SampleBook book;

@@ -239,4 +239,14 @@ TEST_CASE("the setting is seen on the dispatch day")
     CHECK(codes(q) == "setting-unknown(A1) ");
 }
 
+TEST_CASE("a look in the day's first second counts, one of the second before it does not")
+{
+    Question q = good_use();
+    q.setting_records[0].at = *q.shift->start - Instant{7200};
+    q.setting_records[1].at = q.shift->start;
+    CHECK(codes(q) == codes(good_use()));
+    q.setting_records[1].at = *q.shift->start - Instant{1};
+    CHECK(codes(q) == "setting-unknown(A1) ");
+}
+
 } // namespace cotter::rules

@@ -177,12 +177,14 @@ class Case:
 
     def this_shift(self, at):
         """From 60 minutes before its start to its end, both included, and not later
-        than now; with no shift open, or now outside it, nothing was done this shift."""
+        than now; with no shift open, or now outside it, nothing was done this shift.
+        *This shift* is then the dispatch day: that day and no minute before it."""
         now = get(self.q, "now")
         start, end = get(self.q, "shift", "start"), get(self.q, "shift", "end")
         if None in (at, now, start, end):
             return False
-        return start - 3600 <= at <= now <= end
+        first = start - 3600 if self.lift else start
+        return first <= at <= now <= end
 
     def of_this_shift(self, looks, since=None):
         return [look for look in looks if self.this_shift(look.get("at"))
