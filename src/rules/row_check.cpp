@@ -24,13 +24,18 @@ bool is_about(const Answer& answer, const Item& item)
 
 using Answers = std::vector<const Answer*>;
 
-// What was answered about the item this shift.
-Answers answers_this_shift(const Case& asked, const Item& item)
+Answers answers_about(const Case& asked, const Item& item)
 {
     Answers answers;
     for (const Answer& each : asked.question.answers)
-        if (is_about(each, item) && each.answer && asked.this_shift(each.at))
+        if (is_about(each, item))
             answers.push_back(&each);
+    return answers;
+}
+
+Answers of_this_shift(const Case& asked, Answers answers)
+{
+    std::erase_if(answers, [&](const Answer* each) { return !each->answer || !asked.this_shift(each->at); });
     return answers;
 }
 
@@ -108,9 +113,8 @@ bool line_is_stale(const Case& asked, const Item& item, const Answers& answers, 
     });
 }
 
-void ask_sheet(const Case& asked, const Item& item, Findings& out)
+void ask_sheet(const Case& asked, const Item& item, const Answers& answers, Findings& out)
 {
-    const Answers answers = answers_this_shift(asked, item);
     double answered = 0;
     bool stale = false;
     for (const SheetItem& line : item.sheet)
@@ -124,14 +128,12 @@ void ask_sheet(const Case& asked, const Item& item, Findings& out)
         out.add(Code::check_stale, item.tag);
 }
 
-void ask_defects(const Case& asked, const Item& item, Findings& out)
+void ask_defects(const Item& item, const Answers& answers, Findings& out)
 {
-    for (const Answer& answer : asked.question.answers) {
-        if (!is_about(answer, item))
-            continue;
-        if (stands(answer, Answered::stop))
+    for (const Answer* answer : answers) {
+        if (stands(*answer, Answered::stop))
             out.add(Code::check_stopped, item.tag);
-        if (stands(answer, Answered::report))
+        if (stands(*answer, Answered::report))
             out.add(Code::check_report, item.tag);
     }
 }
@@ -144,7 +146,7 @@ std::vector<Id> lines_to_answer(const Question& question, const Item& item)
     if (!has_sheet(item))
         return lines;
     const Case asked{question, question.day};
-    const Answers answers = answers_this_shift(asked, item);
+    const Answers answers = of_this_shift(asked, answers_about(asked, item));
     for (const SheetItem& line : item.sheet) {
         const auto newest = newest_answer(answers, line);
         if (line.id && (!newest || line_is_stale(asked, item, answers, line, *newest)))
@@ -157,8 +159,9 @@ void check_row(const Case& asked, Findings& out)
 {
     for (const Item& item : asked.question.items)
         if (has_sheet(item)) {
-            ask_sheet(asked, item, out);
-            ask_defects(asked, item, out);
+            const Answers answers = answers_about(asked, item);
+            ask_defects(item, answers, out);
+            ask_sheet(asked, item, of_this_shift(asked, answers), out);
         }
 }
 
