@@ -40,7 +40,7 @@ void bind(SQLite::Statement& statement, const FactKey& key)
 
 } // namespace
 
-Projection::Projection(SQLite::Database& database, const RecordTable& records) : database_{database}, records_{records} {}
+Projection::Projection(SQLite::Database& database, const RecordTable& records) : database_{database}, statements_{database}, records_{records} {}
 
 records::FindRecord Projection::finder() const
 {
@@ -50,49 +50,49 @@ records::FindRecord Projection::finder() const
 void Projection::touch(const Record& record, std::set<FactKey>& touched)
 {
     for (FactKey& key : touched_by(record, finder())) {
-        SQLite::Statement insert{database_, "INSERT OR IGNORE INTO fact_record(kind, key, device, seq) VALUES (?, ?, ?, ?)"};
-        bind(insert, key);
-        insert.bind(3, record.device);
-        insert.bind(4, record.seq);
-        insert.exec();
+        const auto insert = statements_.use("INSERT OR IGNORE INTO fact_record(kind, key, device, seq) VALUES (?, ?, ?, ?)");
+        bind(*insert, key);
+        insert->bind(3, record.device);
+        insert->bind(4, record.seq);
+        insert->exec();
         touched.insert(std::move(key));
     }
 }
 
 std::vector<Record> Projection::records_of(const FactKey& key) const
 {
-    SQLite::Statement query{database_, "SELECT r.bytes, r.sig FROM fact_record f JOIN record r USING (device, seq) "
-                                       "WHERE f.kind = ? AND f.key = ? ORDER BY r.device, r.seq"};
-    bind(query, key);
+    const auto query = statements_.use("SELECT r.bytes, r.sig FROM fact_record f JOIN record r USING (device, seq) "
+                                       "WHERE f.kind = ? AND f.key = ? ORDER BY r.device, r.seq");
+    bind(*query, key);
     std::vector<Record> found;
-    while (query.executeStep())
-        found.push_back(records::parse_record(query.getColumn(0).getString(), query.getColumn(1).getString()));
+    while (query->executeStep())
+        found.push_back(records::parse_record(query->getColumn(0).getString(), query->getColumn(1).getString()));
     return found;
 }
 
 void Projection::forget(const FactKey& key)
 {
     for (const char* sql : {"DELETE FROM fact WHERE kind = ? AND key = ?", "DELETE FROM fact_about WHERE kind = ? AND key = ?"}) {
-        SQLite::Statement statement{database_, sql};
-        bind(statement, key);
-        statement.exec();
+        const auto statement = statements_.use(sql);
+        bind(*statement, key);
+        statement->exec();
     }
 }
 
 void Projection::write(const Fact& fact)
 {
-    SQLite::Statement insert{database_, "INSERT INTO fact(kind, key, open, at, heads, doc) VALUES (?, ?, ?, ?, ?, ?)"};
-    bind(insert, fact.key);
-    insert.bind(3, fact.open ? 1 : 0);
-    insert.bind(4, fact.at);
-    insert.bind(5, Json(fact.heads).dump());
-    insert.bind(6, fact.doc.dump());
-    insert.exec();
+    const auto insert = statements_.use("INSERT INTO fact(kind, key, open, at, heads, doc) VALUES (?, ?, ?, ?, ?, ?)");
+    bind(*insert, fact.key);
+    insert->bind(3, fact.open ? 1 : 0);
+    insert->bind(4, fact.at);
+    insert->bind(5, Json(fact.heads).dump());
+    insert->bind(6, fact.doc.dump());
+    insert->exec();
     for (const std::string& about : fact.about) {
-        SQLite::Statement list{database_, "INSERT OR IGNORE INTO fact_about(kind, key, about) VALUES (?, ?, ?)"};
-        bind(list, fact.key);
-        list.bind(3, about);
-        list.exec();
+        const auto list = statements_.use("INSERT OR IGNORE INTO fact_about(kind, key, about) VALUES (?, ?, ?)");
+        bind(*list, fact.key);
+        list->bind(3, about);
+        list->exec();
     }
 }
 
@@ -116,25 +116,25 @@ void Projection::rebuild()
 
 std::optional<Fact> Projection::fact(const FactKey& key) const
 {
-    SQLite::Statement query{database_, "SELECT kind, key, open, at, heads, doc FROM fact WHERE kind = ? AND key = ?"};
-    bind(query, key);
-    return query.executeStep() ? std::optional{read_fact(query)} : std::nullopt;
+    const auto query = statements_.use("SELECT kind, key, open, at, heads, doc FROM fact WHERE kind = ? AND key = ?");
+    bind(*query, key);
+    return query->executeStep() ? std::optional{read_fact(*query)} : std::nullopt;
 }
 
 std::vector<Fact> Projection::facts(const std::string& kind) const
 {
-    SQLite::Statement query{database_, "SELECT kind, key, open, at, heads, doc FROM fact WHERE kind = ? ORDER BY key"};
-    query.bind(1, kind);
-    return read_facts(query);
+    const auto query = statements_.use("SELECT kind, key, open, at, heads, doc FROM fact WHERE kind = ? ORDER BY key");
+    query->bind(1, kind);
+    return read_facts(*query);
 }
 
 std::vector<Fact> Projection::facts_about(const std::string& kind, const std::string& about) const
 {
-    SQLite::Statement query{database_, "SELECT f.kind, f.key, f.open, f.at, f.heads, f.doc FROM fact_about a "
-                                       "JOIN fact f USING (kind, key) WHERE a.about = ? AND a.kind = ? ORDER BY f.key"};
-    query.bind(1, about);
-    query.bind(2, kind);
-    return read_facts(query);
+    const auto query = statements_.use("SELECT f.kind, f.key, f.open, f.at, f.heads, f.doc FROM fact_about a "
+                                       "JOIN fact f USING (kind, key) WHERE a.about = ? AND a.kind = ? ORDER BY f.key");
+    query->bind(1, about);
+    query->bind(2, kind);
+    return read_facts(*query);
 }
 
 std::vector<std::string> Projection::heads(const FactKey& key) const
@@ -149,10 +149,10 @@ std::string Projection::dump() const
     for (const char* sql : {"SELECT 'fact', kind, key, open, at, heads, doc FROM fact ORDER BY kind, key",
                             "SELECT 'about', about, kind, key FROM fact_about ORDER BY about, kind, key",
                             "SELECT 'record', kind, key, device, seq FROM fact_record ORDER BY kind, key, device, seq"}) {
-        SQLite::Statement query{database_, sql};
-        while (query.executeStep()) {
-            for (int i = 0; i < query.getColumnCount(); ++i)
-                text += query.getColumn(i).getString() + '\t';
+        const auto query = statements_.use(sql);
+        while (query->executeStep()) {
+            for (int i = 0; i < query->getColumnCount(); ++i)
+                text += query->getColumn(i).getString() + '\t';
             text += '\n';
         }
     }

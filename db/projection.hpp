@@ -3,6 +3,7 @@
 // The derived tables: facts folded from the records that touch them.
 
 #include "fact.hpp"
+#include "statements.hpp"
 
 #include <SQLiteCpp/Database.h>
 
@@ -39,6 +40,7 @@ private:
     std::vector<records::Record> records_of(const records::FactKey& key) const;
 
     SQLite::Database& database_;
+    Statements statements_;
     const RecordTable& records_;
 };
 

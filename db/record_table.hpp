@@ -1,6 +1,7 @@
 #pragma once
 
 #include "record.hpp"
+#include "statements.hpp"
 
 #include <SQLiteCpp/Database.h>
 
@@ -14,7 +15,7 @@ namespace cotter::db {
 // The table of records: added to, read, never changed.
 class RecordTable {
 public:
-    explicit RecordTable(SQLite::Database& database) : database_{database} {}
+    explicit RecordTable(SQLite::Database& database) : database_{database}, statements_{database} {}
 
     void insert(const records::Record& record);
     std::optional<records::Record> find(const std::string& hash) const;
@@ -26,6 +27,7 @@ public:
 
 private:
     SQLite::Database& database_;
+    Statements statements_;
 };
 
 } // namespace cotter::db
