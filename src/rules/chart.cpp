@@ -34,24 +34,38 @@ std::optional<Bracket> bracket(const Chart& chart, Sector over, Axis axis, Milli
     return low && high ? std::optional{Bracket{*low, *high}} : std::nullopt;
 }
 
-// The lower of two entries for one grid point; a blank is lower than any.
-std::optional<Kilograms> corner(const Chart& chart, Sector over, Millimetres radius, Millimetres height)
-{
-    std::optional<Kilograms> rated;
-    for (const Cell& cell : chart.cells) {
-        if (!is_in(cell, over) || *cell.radius != radius || *cell.height != height)
-            continue;
-        if (!cell.rated)
-            return std::nullopt;
-        rated = rated ? std::min(*rated, *cell.rated) : *cell.rated;
-    }
-    return rated;
-}
-
 struct Corners {
     Bracket radius, height;
     std::array<Kilograms, 4> rated; // low-low, low-high, high-low, high-high (radius, height)
 };
+
+// 0 or 1: at which of the two lines the value lies (both, where they are one); 2: at neither.
+std::size_t line_at(Bracket bracket, Millimetres value)
+{
+    return value == bracket.low ? 0 : value == bracket.high ? 1 : 2;
+}
+
+// The corners of the cell, in one pass; the lower of two entries for one grid point, and a blank is lower than any.
+struct Entry {
+    Known<Kilograms> rated;
+    bool blank = false;
+};
+std::array<Entry, 4> entries(const Chart& chart, Sector over, Bracket radius, Bracket height)
+{
+    std::array<Entry, 4> found{};
+    for (const Cell& cell : chart.cells) {
+        if (!is_in(cell, over))
+            continue;
+        const std::size_t r = line_at(radius, *cell.radius), h = line_at(height, *cell.height);
+        if (r > 1 || h > 1)
+            continue;
+        Entry& entry = found[2 * r + h];
+        entry.blank = entry.blank || !cell.rated;
+        if (cell.rated)
+            entry.rated = entry.rated ? std::min(*entry.rated, *cell.rated) : *cell.rated;
+    }
+    return found;
+}
 
 std::optional<Corners> corners(const Chart& chart, Sector over, ChartPoint point)
 {
@@ -59,16 +73,16 @@ std::optional<Corners> corners(const Chart& chart, Sector over, ChartPoint point
     const auto height = bracket(chart, over, &Cell::height, point.height);
     if (!radius || !height)
         return std::nullopt;
-    Corners found{*radius, *height, {Kilograms{0}, Kilograms{0}, Kilograms{0}, Kilograms{0}}};
-    std::size_t next = 0;
-    for (const Millimetres r : {radius->low, radius->high})
-        for (const Millimetres h : {height->low, height->high}) {
-            const auto rated = corner(chart, over, r, h);
-            if (!rated)
-                return std::nullopt;
-            found.rated[next++] = *rated;
-        }
-    return found;
+    const auto found = entries(chart, over, *radius, *height);
+    Corners cell{*radius, *height, {Kilograms{0}, Kilograms{0}, Kilograms{0}, Kilograms{0}}};
+    for (std::size_t i = 0; i < 4; ++i) {
+        const std::size_t r = radius->low == radius->high ? 0 : i / 2, h = height->low == height->high ? 0 : i % 2;
+        const Entry& corner = found[2 * r + h];
+        if (corner.blank || !corner.rated)
+            return std::nullopt;
+        cell.rated[i] = *corner.rated;
+    }
+    return cell;
 }
 
 double share(Bracket bracket, Millimetres value)

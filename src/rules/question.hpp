@@ -358,12 +358,26 @@ struct Question {
     Known<Book> book;
 };
 
+// Ids of one question are short and alike: most differ at an end, which is cheap to see.
+inline bool same(const Id& a, const Id& b)
+{
+    return a.size() == b.size() && (a.empty() || (a.back() == b.back() && a.front() == b.front())) && a == b;
+}
+inline bool same(const Known<Id>& a, const Id& b) { return a && same(*a, b); }
+
 // Is there such an element in the list?
 template <class List, class Value>
 bool contains(const List& list, const Value& value)
 {
     for (const auto& each : list)
         if (each == value)
+            return true;
+    return false;
+}
+inline bool contains(const std::vector<Id>& list, const Id& value)
+{
+    for (const Id& each : list)
+        if (same(each, value))
             return true;
     return false;
 }

@@ -19,7 +19,7 @@ bool has_sheet(const Item& item)
 
 bool is_about(const Answer& answer, const Item& item)
 {
-    return answer.unit == item.tag;
+    return same(answer.unit, item.tag);
 }
 
 using Answers = std::vector<const Answer*>;
@@ -44,7 +44,7 @@ Known<Instant> newest_answer(const Answers& answers, const SheetItem& line)
 {
     Known<Instant> newest;
     for (const Answer* each : answers)
-        if (line.id && each->item == line.id && (!newest || *each->at > *newest))
+        if (line.id && same(each->item, *line.id) && (!newest || *each->at > *newest))
             newest = each->at;
     return newest;
 }
@@ -109,7 +109,7 @@ bool stands(const Answer& answer, Answered kind)
 bool line_is_stale(const Case& asked, const Item& item, const Answers& answers, const SheetItem& line, Instant newest)
 {
     return std::any_of(answers.begin(), answers.end(), [&](const Answer* each) {
-        return each->item == line.id && *each->at == newest && is_stale(asked, item, line, *each);
+        return same(each->item, *line.id) && *each->at == newest && is_stale(asked, item, line, *each);
     });
 }
 
