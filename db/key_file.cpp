@@ -32,18 +32,15 @@ private:
 
 } // namespace
 
-std::filesystem::path key_path(const std::filesystem::path& store)
-{
-    return store.string() + ".key";
-}
+std::filesystem::path key_path(const std::filesystem::path& store) { return store.string() + ".key"; }
 
 void write_key(const std::filesystem::path& store, const records::DeviceKey& key)
 {
     const auto path = key_path(store);
     const std::string text = key.seed_hex() + "\n";
     const File file{path, O_WRONLY | O_CREAT | O_EXCL, S_IRUSR | S_IWUSR};
-    if (::write(file.descriptor(), text.data(), text.size()) != static_cast<ssize_t>(text.size())
-        || ::fsync(file.descriptor()) != 0)
+    if (::write(file.descriptor(), text.data(), text.size()) != static_cast<ssize_t>(text.size()) ||
+        ::fsync(file.descriptor()) != 0)
         throw StoreError{path.string() + ": cannot be written; is the disk full?"};
 }
 

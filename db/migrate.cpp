@@ -13,15 +13,9 @@ int number_of(const std::string& name) // "0003_facts"
 
 } // namespace
 
-int newest_version()
-{
-    return number_of(embedded_migrations().back().first);
-}
+int newest_version() { return number_of(embedded_migrations().back().first); }
 
-int version_of(SQLite::Database& database)
-{
-    return database.execAndGet("PRAGMA user_version").getInt();
-}
+int version_of(SQLite::Database& database) { return database.execAndGet("PRAGMA user_version").getInt(); }
 
 void migrate(SQLite::Database& database)
 {

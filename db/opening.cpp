@@ -86,8 +86,8 @@ void refuse_foreign_or_newer(SQLite::Database& database, const fs::path& path)
         throw foreign(path);
     const int version = version_of(database);
     if (version > newest_version())
-        throw StoreError{path.string() + ": written by a newer Cotter (tables " + std::to_string(version)
-                         + "); up to " + std::to_string(newest_version()) + " is accepted"};
+        throw StoreError{path.string() + ": written by a newer Cotter (tables " + std::to_string(version) +
+                         "); up to " + std::to_string(newest_version()) + " is accepted"};
 }
 
 StoreError told(const fs::path& path, const SQLite::Exception& e)
@@ -109,7 +109,8 @@ std::unique_ptr<SQLite::Database> open_file(const fs::path& given)
         throw StoreError{given.string() + ": no such book; a book that `cotter record` or a screen made is accepted"};
     refuse_before_opening(path);
     try {
-        auto database = std::make_unique<SQLite::Database>(path.string(), SQLite::OPEN_READWRITE | SQLITE_OPEN_NOFOLLOW);
+        auto database =
+            std::make_unique<SQLite::Database>(path.string(), SQLite::OPEN_READWRITE | SQLITE_OPEN_NOFOLLOW);
         set_defences(*database);
         refuse_foreign_or_newer(*database, path);
         set_durability(*database);

@@ -40,7 +40,10 @@ void bind(SQLite::Statement& statement, const FactKey& key)
 
 } // namespace
 
-Projection::Projection(SQLite::Database& database, const RecordTable& records) : database_{database}, statements_{database}, records_{records} {}
+Projection::Projection(SQLite::Database& database, const RecordTable& records)
+    : database_{database}, statements_{database}, records_{records}
+{
+}
 
 records::FindRecord Projection::finder() const
 {
@@ -50,7 +53,8 @@ records::FindRecord Projection::finder() const
 void Projection::touch(const Record& record, std::set<FactKey>& touched)
 {
     for (FactKey& key : touched_by(record, finder())) {
-        const auto insert = statements_.use("INSERT OR IGNORE INTO fact_record(kind, key, device, seq) VALUES (?, ?, ?, ?)");
+        const auto insert =
+            statements_.use("INSERT OR IGNORE INTO fact_record(kind, key, device, seq) VALUES (?, ?, ?, ?)");
         bind(*insert, key);
         insert->bind(3, record.device);
         insert->bind(4, record.seq);
@@ -72,7 +76,8 @@ std::vector<Record> Projection::records_of(const FactKey& key) const
 
 void Projection::forget(const FactKey& key)
 {
-    for (const char* sql : {"DELETE FROM fact WHERE kind = ? AND key = ?", "DELETE FROM fact_about WHERE kind = ? AND key = ?"}) {
+    for (const char* sql :
+         {"DELETE FROM fact WHERE kind = ? AND key = ?", "DELETE FROM fact_about WHERE kind = ? AND key = ?"}) {
         const auto statement = statements_.use(sql);
         bind(*statement, key);
         statement->exec();
@@ -146,9 +151,10 @@ std::vector<std::string> Projection::heads(const FactKey& key) const
 std::string Projection::dump() const
 {
     std::string text;
-    for (const char* sql : {"SELECT 'fact', kind, key, open, at, heads, doc FROM fact ORDER BY kind, key",
-                            "SELECT 'about', about, kind, key FROM fact_about ORDER BY about, kind, key",
-                            "SELECT 'record', kind, key, device, seq FROM fact_record ORDER BY kind, key, device, seq"}) {
+    for (const char* sql :
+         {"SELECT 'fact', kind, key, open, at, heads, doc FROM fact ORDER BY kind, key",
+          "SELECT 'about', about, kind, key FROM fact_about ORDER BY about, kind, key",
+          "SELECT 'record', kind, key, device, seq FROM fact_record ORDER BY kind, key, device, seq"}) {
         const auto query = statements_.use(sql);
         while (query->executeStep()) {
             for (int i = 0; i < query->getColumnCount(); ++i)

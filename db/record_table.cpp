@@ -63,10 +63,7 @@ std::int64_t RecordTable::newest_at() const
     return database_.execAndGet("SELECT coalesce(max(at), 0) FROM record").getInt64();
 }
 
-std::int64_t RecordTable::count() const
-{
-    return database_.execAndGet("SELECT count(*) FROM record").getInt64();
-}
+std::int64_t RecordTable::count() const { return database_.execAndGet("SELECT count(*) FROM record").getInt64(); }
 
 void RecordTable::for_each(const std::function<void(const Record&)>& visit) const
 {

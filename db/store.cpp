@@ -18,10 +18,7 @@ using records::Record;
 
 namespace {
 
-fs::path unfinished(const fs::path& path)
-{
-    return path.string() + ".new";
-}
+fs::path unfinished(const fs::path& path) { return path.string() + ".new"; }
 
 // A making that was cut off left a store that nobody was told of; a key without any store is another matter.
 void clear_unfinished(const fs::path& path)
@@ -32,7 +29,8 @@ void clear_unfinished(const fs::path& path)
         fs::remove(key_path(path));
     }
     if (fs::exists(key_path(path)))
-        throw StoreError{key_path(path).string() + " stands without its book; bring the book back, or move the key away"};
+        throw StoreError{key_path(path).string() +
+                         " stands without its book; bring the book back, or move the key away"};
 }
 
 Entry device_entry(const NewBook& facts, const records::DeviceKey& key)
@@ -50,8 +48,9 @@ Entry device_entry(const NewBook& facts, const records::DeviceKey& key)
 void keep(SQLite::Database& database, const std::vector<records::PrivateRow>& rows)
 {
     for (const auto& row : rows) {
-        SQLite::Statement insert{database, "INSERT INTO private(subject, field, salt, value) VALUES (?, ?, ?, ?) "
-                                           "ON CONFLICT (subject, field) DO UPDATE SET salt = excluded.salt, value = excluded.value"};
+        SQLite::Statement insert{
+            database, "INSERT INTO private(subject, field, salt, value) VALUES (?, ?, ?, ?) "
+                      "ON CONFLICT (subject, field) DO UPDATE SET salt = excluded.salt, value = excluded.value"};
         insert.bind(1, row.subject);
         insert.bind(2, row.field);
         insert.bind(3, row.salt);
@@ -64,7 +63,8 @@ const records::Kind& kind_of(const Entry& entry)
 {
     const records::Kind* kind = records::find_kind(entry.kind);
     if (!kind)
-        throw records::FormError{"kind: \"" + entry.kind + "\" is not a kind of record; `cotter help record` lists them"};
+        throw records::FormError{"kind: \"" + entry.kind +
+                                 "\" is not a kind of record; `cotter help record` lists them"};
     return *kind;
 }
 
@@ -73,7 +73,8 @@ const records::Kind& kind_of(const Entry& entry)
 Store::Store(std::unique_ptr<SQLite::Database> database, std::optional<records::DeviceKey> key)
     : database_{std::move(database)}, key_{std::move(key)}, table_{*database_}, projection_{*database_, table_}
 {
-    SQLite::Statement first{*database_, "SELECT device, bytes, sig FROM record WHERE seq = 1 AND kind = 'device' ORDER BY device LIMIT 1"};
+    SQLite::Statement first{
+        *database_, "SELECT device, bytes, sig FROM record WHERE seq = 1 AND kind = 'device' ORDER BY device LIMIT 1"};
     device_ = key_ ? key_->device() : "";
     if (!first.executeStep())
         return;
@@ -166,7 +167,9 @@ void Store::know_heads(Entry& entry) const
 // In a correction the private values are those of the old record's kind.
 std::vector<records::PrivateRow> Store::set_private_apart(Entry& entry) const
 {
-    const auto old = entry.kind == "correction" && entry.body.contains("body") ? table_.find(entry.body.value("corrects", "")) : std::nullopt;
+    const auto old = entry.kind == "correction" && entry.body.contains("body")
+                         ? table_.find(entry.body.value("corrects", ""))
+                         : std::nullopt;
     if (!old)
         return records::set_apart(entry, kind_of(entry));
     Entry inner = old->entry;
@@ -210,10 +213,7 @@ std::optional<records::Fact> Store::fact(const std::string& kind, const std::str
     return projection_.fact({kind, key});
 }
 
-std::vector<records::Fact> Store::facts(const std::string& kind) const
-{
-    return projection_.facts(kind);
-}
+std::vector<records::Fact> Store::facts(const std::string& kind) const { return projection_.facts(kind); }
 
 std::vector<records::Fact> Store::facts_about(const std::string& kind, const std::string& about) const
 {

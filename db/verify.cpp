@@ -27,7 +27,7 @@ struct Row {
 
 Row read_row(SQLite::Statement& query)
 {
-    return {query.getColumn(0).getString(), query.getColumn(1).getInt64(), query.getColumn(2).getString(),
+    return {query.getColumn(0).getString(), query.getColumn(1).getInt64(),  query.getColumn(2).getString(),
             query.getColumn(3).getString(), query.getColumn(4).getString(), query.getColumn(5).getInt64(),
             query.getColumn(6).getString(), query.getColumn(7).getString()};
 }
@@ -43,8 +43,8 @@ public:
         records::Head& head = heads_[row.device];
         if (record.hash != row.hash)
             return "its bytes are not those that were hashed";
-        if (record.seq != row.seq || record.device != row.device || record.entry.kind != row.kind
-            || record.entry.about != row.about || record.entry.at.count() != row.at)
+        if (record.seq != row.seq || record.device != row.device || record.entry.kind != row.kind ||
+            record.entry.about != row.about || record.entry.at.count() != row.at)
             return "a column differs from its bytes";
         if (row.seq != head.seq + 1)
             return "a record before it is missing";
@@ -86,7 +86,8 @@ private:
 
 std::vector<Damage> walk(SQLite::Database& database, ChainWalk& chain, std::int64_t& good)
 {
-    SQLite::Statement query{database, "SELECT device, seq, hash, kind, about, at, bytes, sig FROM record ORDER BY device, seq"};
+    SQLite::Statement query{database,
+                            "SELECT device, seq, hash, kind, about, at, bytes, sig FROM record ORDER BY device, seq"};
     while (query.executeStep()) {
         const Row row = read_row(query);
         if (std::string what = chain.look_at(row); !what.empty())
@@ -103,12 +104,15 @@ std::vector<Damage> look_at_private(SQLite::Database& database, const RecordTabl
     table.for_each([&](const Record& record) {
         for (const auto& [field, value] : record.entry.body.items())
             if (value.is_string())
-                by_hash.emplace(records::private_subject(record.entry) + " " + field + " " + value.get<std::string>(), record);
+                by_hash.emplace(records::private_subject(record.entry) + " " + field + " " + value.get<std::string>(),
+                                record);
         if (record.entry.kind == "correction" && record.entry.body.contains("body"))
             if (const auto old = table.find(record.entry.body.value("corrects", "")))
                 for (const auto& [field, value] : record.entry.body["body"].items())
                     if (value.is_string())
-                        by_hash.emplace(records::private_subject(old->entry) + " " + field + " " + value.get<std::string>(), record);
+                        by_hash.emplace(records::private_subject(old->entry) + " " + field + " " +
+                                            value.get<std::string>(),
+                                        record);
     });
     SQLite::Statement query{database, "SELECT subject, field, salt, value FROM private ORDER BY subject, field"};
     while (query.executeStep()) {
@@ -155,7 +159,8 @@ try {
         Projection again{*database_, table_};
         again.rebuild();
         if (again.dump() != before)
-            found.damaged = {{device_, 0, "", 0, "a derived table differs from what the records say; `cotter rebuild` mends it"}};
+            found.damaged = {
+                {device_, 0, "", 0, "a derived table differs from what the records say; `cotter rebuild` mends it"}};
     } // not committed: nothing is changed
     return found;
 } catch (const std::exception& e) {

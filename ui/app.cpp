@@ -4,16 +4,25 @@ namespace cotter::ui {
 
 namespace {
 
-constexpr const char* caution = "Cotter supports, and never replaces, the lift plan, the maker's instructions, local law and competent people.";
+constexpr const char* caution =
+    "Cotter supports, and never replaces, the lift plan, the maker's instructions, local law and competent people.";
 
 } // namespace
 
-App::App(Outside outside, Door door) : outside_{std::move(outside)}, door_{door}, cab_{outside_}, site_{outside_}, yard_{outside_} {}
+App::App(Outside outside, Door door)
+    : outside_{std::move(outside)}, door_{door}, cab_{outside_}, site_{outside_}, yard_{outside_}
+{
+}
 
 void App::first_screen(Sheet& sheet)
 {
-    const Choice choice{"Cotter", caution,
-                        {{"Cab", "plant operator: check, pin, lift", std::nullopt}, {"Site", "manager, supervisor: due, stopped, people", std::nullopt}, {"Yard", "hire desk, fitter: units and papers", std::nullopt}}, false, ""};
+    const Choice choice{"Cotter",
+                        caution,
+                        {{"Cab", "plant operator: check, pin, lift", std::nullopt},
+                         {"Site", "manager, supervisor: due, stopped, people", std::nullopt},
+                         {"Yard", "hire desk, fitter: units and papers", std::nullopt}},
+                        false,
+                        ""};
     const auto pressed = ui::draw(sheet, choice, turned_);
     ui::draw(sheet, title_block(outside_, "PLACE", ""));
     if (pressed)
@@ -60,7 +69,9 @@ void frame(App& app, const Theme& theme, const Spy& spy)
     ImGui::SetNextWindowSize(ImGui::GetIO().DisplaySize);
     ImGui::PushStyleVar(ImGuiStyleVar_WindowPadding, {0, 0});
     ImGui::PushStyleVar(ImGuiStyleVar_WindowBorderSize, 0);
-    ImGui::Begin("sheet", nullptr, ImGuiWindowFlags_NoDecoration | ImGuiWindowFlags_NoMove | ImGuiWindowFlags_NoSavedSettings | ImGuiWindowFlags_NoBringToFrontOnFocus);
+    ImGui::Begin("sheet", nullptr,
+                 ImGuiWindowFlags_NoDecoration | ImGuiWindowFlags_NoMove | ImGuiWindowFlags_NoSavedSettings |
+                     ImGuiWindowFlags_NoBringToFrontOnFocus);
     {
         Sheet sheet{theme, spy};
         app.draw(sheet);

@@ -20,7 +20,26 @@ public:
     bool draw(Sheet& sheet);
 
 private:
-    enum class Page { who, machine, pipe, sheet, look, move, set_to, second, second_look, check, failed, lock, clears, report, report_unit, lift, load_up, gone };
+    enum class Page {
+        who,
+        machine,
+        pipe,
+        sheet,
+        look,
+        move,
+        set_to,
+        second,
+        second_look,
+        check,
+        failed,
+        lock,
+        clears,
+        report,
+        report_unit,
+        lift,
+        load_up,
+        gone
+    };
 
     void draw_page(Sheet& sheet);
     void choose_person(Sheet& sheet);

@@ -16,11 +16,15 @@ Places places(const Sheet& sheet)
     const double w = sheet.width(), bottom = sheet.height() - title_height(sheet);
     if (w > sheet.height()) {
         const double left = w * 0.553;
-        return {{0, 0, left, plate_h}, {0, plate_h, left, bottom - plate_h}, {left + 1.5, 0, w - left - 1.5, bottom - buttons_h},
+        return {{0, 0, left, plate_h},
+                {0, plate_h, left, bottom - plate_h},
+                {left + 1.5, 0, w - left - 1.5, bottom - buttons_h},
                 {left + 1.5, bottom - buttons_h, w - left - 1.5, buttons_h}};
     }
     const double picture = 62;
-    return {{0, 0, w, plate_h}, {0, plate_h + picture, w, bottom - plate_h - picture - buttons_h}, {0, plate_h, w, picture},
+    return {{0, 0, w, plate_h},
+            {0, plate_h + picture, w, bottom - plate_h - picture - buttons_h},
+            {0, plate_h, w, picture},
             {0, bottom - buttons_h, w, buttons_h}};
 }
 
@@ -44,7 +48,8 @@ void draw_picture(Sheet& sheet, const CabSheet& view, const Box& box)
     sheet.wrapped({box.x + 3, box.y + 3.2, box.w - 6, 0}, Letter::bold, view.gear, 1);
     sheet.wrapped({box.x + 3, box.y + 9.2, box.w - 6, 0}, Letter::second, view.pipe, 1, day.second);
     if (!view.picture) {
-        sheet.wrapped({box.x + 3, box.y + 22, box.w - 6, 0}, Letter::text, "Look at the attachment first and say how it stands. Then it is drawn here.", 4);
+        sheet.wrapped({box.x + 3, box.y + 22, box.w - 6, 0}, Letter::text,
+                      "Look at the attachment first and say how it stands. Then it is drawn here.", 4);
         return;
     }
     const bool wide = box.w > 110;
@@ -57,10 +62,7 @@ void draw_picture(Sheet& sheet, const CabSheet& view, const Box& box)
         draw_ranges(sheet, view, box.x + 4, box.y + box.h - ladder_h, box.w - 8);
 }
 
-std::optional<figures::Sign> done_sign(bool done)
-{
-    return done ? figures::Sign::in_order : figures::Sign::stop;
-}
+std::optional<figures::Sign> done_sign(bool done) { return done ? figures::Sign::in_order : figures::Sign::stop; }
 
 std::optional<CabPressed::What> draw_buttons(Sheet& sheet, const CabSheet& view, const Box& box)
 {
@@ -74,7 +76,8 @@ std::optional<CabPressed::What> draw_buttons(Sheet& sheet, const CabSheet& view,
         x += w + glove.gap;
     };
     button("Check", done_sign(view.check_done), What::check);
-    button(view.has_setting ? "Pin" : "Pipe", view.has_setting ? done_sign(view.setting_right) : std::nullopt, What::pin);
+    button(view.has_setting ? "Pin" : "Pipe", view.has_setting ? done_sign(view.setting_right) : std::nullopt,
+           What::pin);
     button("Lift", std::nullopt, What::lift);
     button("Report", std::nullopt, What::report);
     return pressed;
@@ -82,10 +85,7 @@ std::optional<CabPressed::What> draw_buttons(Sheet& sheet, const CabSheet& view,
 
 } // namespace
 
-std::size_t cab_rows(const Sheet& sheet)
-{
-    return rows_that_fit(places(sheet).rows);
-}
+std::size_t cab_rows(const Sheet& sheet) { return rows_that_fit(places(sheet).rows); }
 
 std::optional<CabPressed> draw(Sheet& sheet, const CabSheet& view, std::size_t first)
 {
@@ -100,7 +100,8 @@ std::optional<CabPressed> draw(Sheet& sheet, const CabSheet& view, std::size_t f
         rows.h -= 31;
     }
     if (const auto row = draw(sheet, view.rows, first, rows))
-        pressed = *row == view.rows.size() ? CabPressed{CabPressed::What::more} : CabPressed{CabPressed::What::row, *row};
+        pressed =
+            *row == view.rows.size() ? CabPressed{CabPressed::What::more} : CabPressed{CabPressed::What::row, *row};
     draw_picture(sheet, view, at.picture);
     if (const auto what = draw_buttons(sheet, view, at.buttons))
         pressed = CabPressed{*what};

@@ -50,24 +50,33 @@ std::optional<figures::Figure> figure_of(const Finding& finding, const Question&
         const Item* attachment = find_item(question, Role::attachment);
         const State* state = state_named(*attachment->model, standing_of(question.setting_records).state);
         char text[64];
-        std::snprintf(text, sizeof text, "\u00d8 %.0f: %lld to %lld", *value, static_cast<long long>(state->least->count()), static_cast<long long>(state->greatest->count()));
-        return figures::range_line(*value, static_cast<double>(state->least->count()), static_cast<double>(state->greatest->count()), text, figure_width);
+        std::snprintf(text, sizeof text, "\u00d8 %.0f: %lld to %lld", *value,
+                      static_cast<long long>(state->least->count()), static_cast<long long>(state->greatest->count()));
+        return figures::range_line(*value, static_cast<double>(state->least->count()),
+                                   static_cast<double>(state->greatest->count()), text, figure_width);
     }
-    const bool drawn = finding.unit == Unit::kilogram || finding.unit == Unit::millimetre || finding.unit == Unit::newton_metre;
+    const bool drawn =
+        finding.unit == Unit::kilogram || finding.unit == Unit::millimetre || finding.unit == Unit::newton_metre;
     if (!value || !limit || !drawn)
         return std::nullopt;
-    return figures::limit_line(*value, *limit, words::whole(*value) + " of " + words::amount(finding.limit, finding.unit), figure_width);
+    return figures::limit_line(
+        *value, *limit, words::whole(*value) + " of " + words::amount(finding.limit, finding.unit), figure_width);
 }
 
 bool waits(const Finding& finding, const std::vector<Finding>& all)
 {
-    return std::any_of(all.begin(), all.end(), [&](const Finding& first) { return words::waits_for(finding.code, first.code); });
+    return std::any_of(all.begin(), all.end(),
+                       [&](const Finding& first) { return words::waits_for(finding.code, first.code); });
 }
 
 Row row_of(const Finding& finding, const Question& question, const words::Naming& naming)
 {
     const words::Sentence sentence = words::says(finding, question, naming);
-    return {sign_of(weight(finding.code)), sentence.headline, sentence.detail, words::short_source(finding.code), figure_of(finding, question),
+    return {sign_of(weight(finding.code)),
+            sentence.headline,
+            sentence.detail,
+            words::short_source(finding.code),
+            figure_of(finding, question),
             std::string{words::button(finding.code)}};
 }
 
@@ -110,7 +119,8 @@ bool any_in_row(const std::vector<Finding>& findings, std::initializer_list<rule
 // What is in order comes last: the load against both ratings.
 std::optional<Row> load_row_in_order(const Question& question, const std::vector<Finding>& findings)
 {
-    if (any_in_row(findings, {rules::Row::load, rules::Row::reach, rules::Row::pipe}) || !question.pipe || !question.chart)
+    if (any_in_row(findings, {rules::Row::load, rules::Row::reach, rules::Row::pipe}) || !question.pipe ||
+        !question.chart)
         return std::nullopt;
     const Case asked{question, question.day};
     const auto load = load_on_machine(asked, false), hanging = hanging_kg(asked, *question.pipe);
@@ -120,18 +130,25 @@ std::optional<Row> load_row_in_order(const Question& question, const std::vector
         return std::nullopt;
     Known<Kilograms> rated;
     for (const auto& height : {question.move->pick_height, question.move->slew_height, question.move->lay_height})
-        if (const auto at = height ? rated_at(*question.chart, question.move->sector, {*radius, *height}) : std::nullopt)
+        if (const auto at =
+                height ? rated_at(*question.chart, question.move->sector, {*radius, *height}) : std::nullopt)
             rated = rated ? std::min(*rated, *at) : *at;
     if (!rated)
         return std::nullopt;
     const double limit = static_cast<double>(rated->count());
-    const std::string reach = words::metres(radius->count()) + ": " + words::whole(*load) + " of " + words::whole(limit) + " kg";
-    return Row{figures::Sign::in_order, "Load inside both ratings",
-               "Attachment " + words::whole(*hanging) + " of " + words::whole(static_cast<double>(attachment->plate->count())) + " kg", "",
-               figures::limit_line(*load, limit, reach, figure_width), ""};
+    const std::string reach =
+        words::metres(radius->count()) + ": " + words::whole(*load) + " of " + words::whole(limit) + " kg";
+    return Row{figures::Sign::in_order,
+               "Load inside both ratings",
+               "Attachment " + words::whole(*hanging) + " of " +
+                   words::whole(static_cast<double>(attachment->plate->count())) + " kg",
+               "",
+               figures::limit_line(*load, limit, reach, figure_width),
+               ""};
 }
 
-void add_rows(CabSheet& sheet, const Question& question, const std::vector<Finding>& findings, const words::Naming& naming)
+void add_rows(CabSheet& sheet, const Question& question, const std::vector<Finding>& findings,
+              const words::Naming& naming)
 {
     const Ordered ordered = in_order_of_work(findings);
     const auto add = [&](Row row, std::optional<Finding> finding) {
@@ -141,7 +158,8 @@ void add_rows(CabSheet& sheet, const Question& question, const std::vector<Findi
     for (std::size_t i = 0; i < ordered.shown.size(); ++i) {
         add(row_of(ordered.shown[i], question, naming), ordered.shown[i]);
         for (const Finding& later : ordered.waiting)
-            if (words::waits_for(later.code, ordered.shown[i].code) && (i == 0 || !words::waits_for(later.code, ordered.shown[0].code))) {
+            if (words::waits_for(later.code, ordered.shown[i].code) &&
+                (i == 0 || !words::waits_for(later.code, ordered.shown[0].code))) {
                 Row row = row_of(later, question, naming);
                 add({std::nullopt, "then: " + row.headline, row.detail, row.rule, std::nullopt, ""}, later);
             }
@@ -165,10 +183,7 @@ std::string count_line(const std::vector<Finding>& findings)
     return cautions > 0 ? line + " \u00b7 " + plural(cautions, "caution") : line;
 }
 
-double count(Known<Millimetres> length)
-{
-    return length ? static_cast<double>(length->count()) : 0;
-}
+double count(Known<Millimetres> length) { return length ? static_cast<double>(length->count()) : 0; }
 
 figures::Outline outline_of(const desk::Json& shape)
 {
@@ -203,7 +218,10 @@ figures::AttachmentPicture picture_of(const desk::Json& model_doc, const Model& 
         const std::string name = hole.value("state", "");
         const State* state = state_named(model, name);
         const bool wanted = state && question.pipe && question.pipe->barrel && serves(*state, *question.pipe->barrel);
-        picture.states.push_back({name, {hole.value("x_mm", 0.0), hole.value("y_mm", 0.0)}, !stands.disputed && stands.state == name, wanted});
+        picture.states.push_back({name,
+                                  {hole.value("x_mm", 0.0), hole.value("y_mm", 0.0)},
+                                  !stands.disputed && stands.state == name,
+                                  wanted});
     }
     picture.barrel = question.pipe ? count(question.pipe->barrel) : 0;
     picture.bore = question.pipe ? count(question.pipe->bore) : 0;
@@ -233,7 +251,9 @@ void add_what_may_be_lifted(CabSheet& sheet, const Outside& outside, const Quest
     const Standing standing = standing_of(question.setting_records);
     const std::string zone = desk::zone_of(outside.book, desk::current_site(outside.book));
     const std::string place = question.place && question.place->id ? *question.place->id : "?";
-    const std::string until = question.shift && question.shift->end ? words::clock_time(desk::local_minutes(*question.shift->end, zone)) : "?";
+    const std::string until = question.shift && question.shift->end
+                                  ? words::clock_time(desk::local_minutes(*question.shift->end, zone))
+                                  : "?";
     sheet.under = {sheet.pipe + (sheet.has_setting ? ", set to " + standing.state.value_or("?") : ""),
                    "Standing at mark " + place + ", until " + until,
                    "On the signaller's signal, nobody inside the zone"};
@@ -244,12 +264,13 @@ void add_what_may_be_lifted(CabSheet& sheet, const Outside& outside, const Quest
 bool has_looked(const Question& question)
 {
     const Case asked{question, question.day};
-    return std::any_of(question.setting_records.begin(), question.setting_records.end(), [&](const SettingRecord& each) {
-        return each.kind == SettingKind::seen && asked.this_shift(each.at);
-    });
+    return std::any_of(
+        question.setting_records.begin(), question.setting_records.end(),
+        [&](const SettingRecord& each) { return each.kind == SettingKind::seen && asked.this_shift(each.at); });
 }
 
-CabSheet cab_sheet(const Outside& outside, const desk::LiftAsked& asked, const Question& question, const Decision& decision)
+CabSheet cab_sheet(const Outside& outside, const desk::LiftAsked& asked, const Question& question,
+                   const Decision& decision)
 {
     CabSheet sheet;
     const words::Naming naming = [&](const std::string& id) { return desk::shown_name(outside.book, id); };

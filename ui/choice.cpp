@@ -13,7 +13,8 @@ struct Grid {
     double w, h, gap;
     Box cell(std::size_t i, double top, double left) const
     {
-        return {left + static_cast<double>(i % columns) * (w + gap), top + static_cast<double>(i / columns) * (h + gap), w, h};
+        return {left + static_cast<double>(i % columns) * (w + gap), top + static_cast<double>(i / columns) * (h + gap),
+                w, h};
     }
 };
 
@@ -23,7 +24,8 @@ Grid grid_for(const Sheet& sheet, const Choice& choice, double top, double botto
 {
     Grid grid{1, 1, 0, 24, choice.apart ? glove.opposite_gap : glove.gap};
     grid.columns = sheet.width() > 180 && choice.options.size() > 2 ? 3 : choice.options.size() > 1 ? 2 : 1;
-    grid.w = (sheet.width() - 2 * margin - grid.gap * static_cast<double>(grid.columns - 1)) / static_cast<double>(grid.columns);
+    grid.w = (sheet.width() - 2 * margin - grid.gap * static_cast<double>(grid.columns - 1)) /
+             static_cast<double>(grid.columns);
     grid.rows = std::max<std::size_t>(1, static_cast<std::size_t>((bottom - top + grid.gap) / (grid.h + grid.gap)));
     return grid;
 }
@@ -35,7 +37,8 @@ bool draw_option(Sheet& sheet, const Choice::Option& option, const Box& box)
     const bool pressed = sheet.target(option.words, box);
     if (option.sign)
         sheet.sign(*option.sign, box.x + box.w - 5, box.y + 5, 6);
-    const double used = sheet.wrapped({box.x + 3, box.y + 4, box.w - (option.sign ? 12 : 6), 0}, Letter::bold, option.words, 2);
+    const double used =
+        sheet.wrapped({box.x + 3, box.y + 4, box.w - (option.sign ? 12 : 6), 0}, Letter::bold, option.words, 2);
     sheet.wrapped({box.x + 3, box.y + 5 + used, box.w - 6, 0}, Letter::second, option.more, 2, day.second);
     return pressed;
 }
@@ -46,10 +49,12 @@ std::optional<std::size_t> draw(Sheet& sheet, const Choice& choice, std::size_t&
 {
     sheet.fill({0, 0, sheet.width(), sheet.height()}, day.ground);
     const double head = sheet.wrapped({margin, 8, sheet.width() - 2 * margin, 0}, Letter::heading, choice.question, 3);
-    const double hint = sheet.wrapped({margin, 10 + head, sheet.width() - 2 * margin, 0}, Letter::text, choice.hint, 6, day.second);
+    const double hint =
+        sheet.wrapped({margin, 10 + head, sheet.width() - 2 * margin, 0}, Letter::text, choice.hint, 6, day.second);
     const double top = 16 + head + hint, bottom = sheet.height() - title_height(sheet) - glove.target - 2 * glove.gap;
     const Grid grid = grid_for(sheet, choice, top, bottom);
-    const std::size_t fit = grid.columns * grid.rows, pages = (choice.options.size() + fit - 1) / std::max<std::size_t>(fit, 1);
+    const std::size_t fit = grid.columns * grid.rows,
+                      pages = (choice.options.size() + fit - 1) / std::max<std::size_t>(fit, 1);
     if (page >= std::max<std::size_t>(pages, 1))
         page = 0;
     std::optional<std::size_t> pressed;

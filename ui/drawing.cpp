@@ -23,15 +23,15 @@ ImU32 fill_colour(figures::Fill fill)
     return 0;
 }
 
-double pen_width(figures::Pen pen)
-{
-    return pen == figures::Pen::thick ? thick_mm : thin_mm;
-}
+double pen_width(figures::Pen pen) { return pen == figures::Pen::thick ? thick_mm : thin_mm; }
 
 // Dash lengths of a line, mm: drawn, gap, drawn, gap.
-struct Dashes { double a, gap1, b, gap2; };
+struct Dashes {
+    double a, gap1, b, gap2;
+};
 
-void broken_line(ImDrawList* list, ImVec2 from, ImVec2 to, const Dashes& d, double px_per_mm, float thickness, ImU32 colour)
+void broken_line(ImDrawList* list, ImVec2 from, ImVec2 to, const Dashes& d, double px_per_mm, float thickness,
+                 ImU32 colour)
 {
     const float dx = to.x - from.x, dy = to.y - from.y, length = std::hypot(dx, dy);
     const double steps[] = {d.a * px_per_mm, d.gap1 * px_per_mm, d.b * px_per_mm, d.gap2 * px_per_mm};
@@ -39,7 +39,8 @@ void broken_line(ImDrawList* list, ImVec2 from, ImVec2 to, const Dashes& d, doub
     for (int i = 0; at < length; ++i) {
         const float end = std::min(length, at + static_cast<float>(steps[i % 4]));
         if (i % 2 == 0)
-            list->AddLine({from.x + dx * at / length, from.y + dy * at / length}, {from.x + dx * end / length, from.y + dy * end / length}, colour, thickness);
+            list->AddLine({from.x + dx * at / length, from.y + dy * at / length},
+                          {from.x + dx * end / length, from.y + dy * end / length}, colour, thickness);
         at = end;
     }
 }
@@ -47,7 +48,9 @@ void broken_line(ImDrawList* list, ImVec2 from, ImVec2 to, const Dashes& d, doub
 void arrow_head(ImDrawList* list, ImVec2 tip, ImVec2 from, float size, ImU32 colour)
 {
     const float angle = std::atan2(tip.y - from.y, tip.x - from.x), spread = 0.18F;
-    const auto corner = [&](float turn) { return ImVec2{tip.x - size * std::cos(angle + turn), tip.y - size * std::sin(angle + turn)}; };
+    const auto corner = [&](float turn) {
+        return ImVec2{tip.x - size * std::cos(angle + turn), tip.y - size * std::sin(angle + turn)};
+    };
     list->AddTriangleFilled(tip, corner(spread), corner(-spread), colour);
 }
 
@@ -120,7 +123,8 @@ void Sheet::sign(Sign sign, double x, double y, double size)
     case Sign::to_do: list_->AddCircleFilled(c, r, sign_blue, 48); break;
     case Sign::in_order: {
         list_->AddRectFilled({c.x - r, c.y - r}, {c.x + r, c.y + r}, sign_green);
-        const ImVec2 tick[] = {{c.x - r * 0.5F, c.y}, {c.x - r * 0.1F, c.y + r * 0.42F}, {c.x + r * 0.55F, c.y - r * 0.45F}};
+        const ImVec2 tick[] = {
+            {c.x - r * 0.5F, c.y}, {c.x - r * 0.1F, c.y + r * 0.42F}, {c.x + r * 0.55F, c.y - r * 0.45F}};
         list_->AddPolyline(tick, 3, day.sheet, 0, r * 0.22F);
         break;
     }
@@ -135,7 +139,9 @@ void Sheet::draw(const figures::HatchedRing& ring, double x, double y)
         const auto half = [&](double r) { return r > std::abs(d) ? std::sqrt(r * r - d * d) : 0.0; };
         const double outer = half(ring.outer), inner = half(ring.inner);
         const auto piece = [&](double from, double to) {
-            const auto at = [&](double t) { return px(cx + (d + t) / std::numbers::sqrt2, cy + (d - t) / std::numbers::sqrt2); };
+            const auto at = [&](double t) {
+                return px(cx + (d + t) / std::numbers::sqrt2, cy + (d - t) / std::numbers::sqrt2);
+            };
             if (to > from)
                 list_->AddLine(at(from), at(to), day.second, theme_.px(thin_mm * 0.7));
         };
@@ -174,7 +180,8 @@ void Sheet::draw(const figures::Polygon& polygon, double x, double y)
     for (const figures::Point& p : polygon.points)
         points.push_back(px(x + p.x, y + p.y));
     fill_polygon(list_, points, fill_colour(polygon.fill));
-    list_->AddPolyline(points.data(), static_cast<int>(points.size()), day.ink, ImDrawFlags_Closed, theme_.px(thick_mm));
+    list_->AddPolyline(points.data(), static_cast<int>(points.size()), day.ink, ImDrawFlags_Closed,
+                       theme_.px(thick_mm));
 }
 
 void Sheet::draw(const figures::Circle& circle, double x, double y)

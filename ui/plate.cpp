@@ -17,7 +17,8 @@ void draw_row(Sheet& sheet, const Row& row, const Box& box)
     const std::string with_rule = row.rule.empty() ? row.detail : row.detail + " \u00b7 " + row.rule;
     const int room = row.figure || used > 6 ? 1 : 2;
     const bool fits = sheet.lines_of(Letter::second, with_rule, w) <= room;
-    const double detail = sheet.wrapped({x, box.y + 3.6 + used, w, 0}, Letter::second, fits ? with_rule : row.detail, 2, day.second);
+    const double detail =
+        sheet.wrapped({x, box.y + 3.6 + used, w, 0}, Letter::second, fits ? with_rule : row.detail, 2, day.second);
     if (row.figure && used + detail + row.figure->height + 4 <= box.h)
         sheet.figure(*row.figure, x, box.y + 4 + used + detail);
     sheet.line(box.x, box.y + box.h, box.x + box.w, box.y + box.h, thin_mm, day.rule);
@@ -29,16 +30,14 @@ void draw(Sheet& sheet, const Plate& plate, const Box& box)
 {
     sheet.fill(box, day.sheet);
     sheet.frame({box.x + 0.25, box.y + 0.25, box.w - 0.5, box.h - 0.5}, thick_mm);
-    sheet.sign(plate.may_lift ? figures::Sign::in_order : figures::Sign::stop, box.x + 13, box.y + box.h / 2, plate.may_lift ? 17 : 20.5);
+    sheet.sign(plate.may_lift ? figures::Sign::in_order : figures::Sign::stop, box.x + 13, box.y + box.h / 2,
+               plate.may_lift ? 17 : 20.5);
     const std::string verdict = plate.load_up ? "LOAD UP" : std::string{words::verdict(plate.may_lift)};
     sheet.text(box.x + 27, box.y + 4.2, Letter::verdict, verdict);
     sheet.wrapped({box.x + 27, box.y + 17.4, box.w - 29, 4}, Letter::text, plate.line, 1);
 }
 
-std::size_t rows_that_fit(const Box& box)
-{
-    return static_cast<std::size_t>(box.h / row_mm);
-}
+std::size_t rows_that_fit(const Box& box) { return static_cast<std::size_t>(box.h / row_mm); }
 
 std::optional<std::size_t> draw(Sheet& sheet, const std::vector<Row>& rows, std::size_t first, const Box& box)
 {
@@ -49,7 +48,9 @@ std::optional<std::size_t> draw(Sheet& sheet, const std::vector<Row>& rows, std:
     double y = box.y;
     for (std::size_t i = first; i < rows.size() && i < first + shown; ++i) {
         draw_row(sheet, rows[i], {box.x, y, box.w, row_mm});
-        if (!rows[i].button.empty() && sheet.button(rows[i].button, {box.x + box.w - button_w - edge, y + 3, button_w, glove.target}, rows[i].sign ? std::optional{figures::Sign::to_do} : std::nullopt))
+        if (!rows[i].button.empty() &&
+            sheet.button(rows[i].button, {box.x + box.w - button_w - edge, y + 3, button_w, glove.target},
+                         rows[i].sign ? std::optional{figures::Sign::to_do} : std::nullopt))
             pressed = i;
         y += row_mm;
     }

@@ -17,10 +17,7 @@ void Fling::drag(float moved, float seconds)
         speed_ = 0.6F * speed_ + 0.4F * moved / seconds;
 }
 
-bool Fling::moving() const
-{
-    return std::abs(speed_) > least_speed;
-}
+bool Fling::moving() const { return std::abs(speed_) > least_speed; }
 
 float Fling::advance(float seconds)
 {

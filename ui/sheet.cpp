@@ -6,9 +6,9 @@ namespace cotter::ui {
 
 namespace {
 
-constexpr double slop_mm = 3;           // a gloved finger rolls
-constexpr double button_radius_mm = 1;  // buttons are told from the drawing by it
-constexpr double leading = 1.62;        // line distance over capital height
+constexpr double slop_mm = 3;          // a gloved finger rolls
+constexpr double button_radius_mm = 1; // buttons are told from the drawing by it
+constexpr double leading = 1.62;       // line distance over capital height
 
 std::vector<std::string> words_of(const std::string& text)
 {
@@ -46,7 +46,8 @@ void Sheet::fill(const Box& box, ImU32 colour)
 
 void Sheet::frame(const Box& box, double line_mm, ImU32 colour, double radius_mm)
 {
-    list_->AddRect(px(box.x, box.y), px(box.x + box.w, box.y + box.h), colour, theme_.px(radius_mm), 0, theme_.px(line_mm));
+    list_->AddRect(px(box.x, box.y), px(box.x + box.w, box.y + box.h), colour, theme_.px(radius_mm), 0,
+                   theme_.px(line_mm));
 }
 
 void Sheet::line(double x1, double y1, double x2, double y2, double line_mm, ImU32 colour)

@@ -13,7 +13,9 @@
 
 namespace cotter::ui {
 
-struct Box { double x = 0, y = 0, w = 0, h = 0; };
+struct Box {
+    double x = 0, y = 0, w = 0, h = 0;
+};
 
 // What stands on the screen, reported for tests and `--layout`: every button and every text with its box in pixels.
 struct Seen {
@@ -53,7 +55,8 @@ public:
     bool target(const std::string& words, const Box& box, bool chosen = false);
 
     // A target with its words, and a sign over them if there is one.
-    bool button(const std::string& words, const Box& box, std::optional<figures::Sign> sign = std::nullopt, bool chosen = false);
+    bool button(const std::string& words, const Box& box, std::optional<figures::Sign> sign = std::nullopt,
+                bool chosen = false);
 
 private:
     std::vector<std::string> broken(Letter letter, const std::string& text, double width) const; // into lines

@@ -15,8 +15,9 @@ using records::Json;
 namespace {
 
 constexpr double head_mm = 13, buttons_mm = 12.8;
-constexpr std::array<const char*, 4> place_questions{"Is it level, within the chart's tolerance?", "Ground and edge: will they carry the machine with the load?",
-                                                     "Services: overhead lines and buried services dealt with?", "Is the zone closed, nobody inside?"};
+constexpr std::array<const char*, 4> place_questions{
+    "Is it level, within the chart's tolerance?", "Ground and edge: will they carry the machine with the load?",
+    "Services: overhead lines and buried services dealt with?", "Is the zone closed, nobody inside?"};
 
 int column_of(const std::string& kind)
 {
@@ -54,13 +55,11 @@ const std::vector<desk::BoardRow>& Site::rows()
 Json Site::roles_today() const
 {
     const std::string site = desk::current_site(outside_.book);
-    return desk::doc(outside_.book, "people_today", site + " " + rules::to_string(outside_.hand("").day)).value("roles", Json::object());
+    return desk::doc(outside_.book, "people_today", site + " " + rules::to_string(outside_.hand("").day))
+        .value("roles", Json::object());
 }
 
-std::string Site::supervisor() const
-{
-    return roles_today().value("supervisor", "");
-}
+std::string Site::supervisor() const { return roles_today().value("supervisor", ""); }
 
 Json Site::plan() const
 {
@@ -76,7 +75,11 @@ std::optional<std::size_t> Site::ask(Sheet& sheet, const Choice& choice)
 
 void Site::buttons(Sheet& sheet, Page now)
 {
-    const std::array<std::pair<const char*, Page>, 5> all{{{"By week", Page::due}, {"Stopped now", Page::stopped}, {"Place", Page::place}, {"People today", Page::people}, {"Leave", Page::gone}}};
+    const std::array<std::pair<const char*, Page>, 5> all{{{"By week", Page::due},
+                                                           {"Stopped now", Page::stopped},
+                                                           {"Place", Page::place},
+                                                           {"People today", Page::people},
+                                                           {"Leave", Page::gone}}};
     constexpr double gap = 3;
     const double w = (sheet.width() - 6 * gap) / 5, y = sheet.height() - title_height(sheet) - buttons_mm + 1;
     double x = gap;
@@ -101,12 +104,14 @@ void Site::due(Sheet& sheet)
     const std::string count = std::to_string(marks.size()) + " units \u00b7 " + std::to_string(stops) + " may not lift";
     const double room = sheet.width() - 8 - sheet.width_of(Letter::heading, "What falls due when");
     if (sheet.width_of(Letter::second, count) < room)
-        sheet.text(sheet.width() - 4 - sheet.width_of(Letter::second, count), 5.4, Letter::second, count, ui::day.second);
+        sheet.text(sheet.width() - 4 - sheet.width_of(Letter::second, count), 5.4, Letter::second, count,
+                   ui::day.second);
     const Box paper{0, head_mm, sheet.width(), sheet.height() - head_mm - buttons_mm - title_height(sheet)};
     sheet.fill(paper, ui::day.sheet);
     sheet.frame(paper, thin_mm);
     if (marks.empty())
-        sheet.wrapped({36, head_mm + 30, sheet.width() - 40, 0}, Letter::text, "No unit is in the book yet. Receive one with its papers first.", 3);
+        sheet.wrapped({36, head_mm + 30, sheet.width() - 40, 0}, Letter::text,
+                      "No unit is in the book yet. Receive one with its papers first.", 3);
     else
         sheet.figure(figures::due_section(marks, today, paper.w, paper.h).figure, paper.x, paper.y);
     buttons(sheet, Page::due);
@@ -132,7 +137,9 @@ void Site::stopped(Sheet& sheet)
             const words::Sentence sentence = words::says(*finding, {}, naming);
             sheet.sign(figures::Sign::stop, 8, y + 5, 8);
             sheet.wrapped({16, y + 1, sheet.width() - 20, 0}, Letter::bold, sentence.headline, 1);
-            sheet.wrapped({16, y + 7, sheet.width() - 20, 0}, Letter::second, sentence.detail + ". " + std::string{words::clears(finding->code)}, narrow ? 3 : 1, ui::day.second);
+            sheet.wrapped({16, y + 7, sheet.width() - 20, 0}, Letter::second,
+                          sentence.detail + ". " + std::string{words::clears(finding->code)}, narrow ? 3 : 1,
+                          ui::day.second);
         }
         y += line_mm;
     }
@@ -148,7 +155,12 @@ void Site::stopped(Sheet& sheet)
 void Site::place(Sheet& sheet)
 {
     const Json places = plan().value("places", Json::array());
-    Choice choice{"Which standing place is confirmed?", "By today's supervisor: " + (supervisor().empty() ? std::string{"nobody is named yet"} : desk::shown_name(outside_.book, supervisor())), {}, false, "Back"};
+    Choice choice{"Which standing place is confirmed?",
+                  "By today's supervisor: " + (supervisor().empty() ? std::string{"nobody is named yet"}
+                                                                    : desk::shown_name(outside_.book, supervisor())),
+                  {},
+                  false,
+                  "Back"};
     if (!supervisor().empty())
         for (const Json& each : places)
             choice.options.push_back({"Mark " + each.value("id", ""), "", std::nullopt});
@@ -164,8 +176,11 @@ void Site::place(Sheet& sheet)
 
 void Site::confirm(Sheet& sheet)
 {
-    const Choice choice{place_questions[confirmed_.size()], "Mark " + place_ + " \u00b7 " + std::to_string(confirmed_.size() + 1) + " of 4",
-                        {{"Yes", "", figures::Sign::in_order}, {"No", "", figures::Sign::stop}}, true, "Leave it"};
+    const Choice choice{place_questions[confirmed_.size()],
+                        "Mark " + place_ + " \u00b7 " + std::to_string(confirmed_.size() + 1) + " of 4",
+                        {{"Yes", "", figures::Sign::in_order}, {"No", "", figures::Sign::stop}},
+                        true,
+                        "Leave it"};
     const auto pressed = ask(sheet, choice);
     if (!pressed)
         return;
@@ -174,7 +189,8 @@ void Site::confirm(Sheet& sheet)
     confirmed_.push_back(*pressed == 0);
     if (confirmed_.size() < place_questions.size())
         return;
-    outside_.book.append({confirm_place(outside_.hand(supervisor()), desk::current_site(outside_.book), place_, confirmed_[0], confirmed_[1], confirmed_[2], confirmed_[3])});
+    outside_.book.append({confirm_place(outside_.hand(supervisor()), desk::current_site(outside_.book), place_,
+                                        confirmed_[0], confirmed_[1], confirmed_[2], confirmed_[3])});
     go(Page::due);
 }
 
@@ -185,7 +201,12 @@ void Site::people(Sheet& sheet)
         const std::string who = roles.value(role, "");
         return who.empty() ? std::string{"nobody named"} : desk::shown_name(outside_.book, who);
     };
-    const Choice choice{"Who does what today?", "", {{"Supervisor", named("supervisor"), std::nullopt}, {"Signaller", named("signaller"), std::nullopt}}, false, "Back"};
+    const Choice choice{
+        "Who does what today?",
+        "",
+        {{"Supervisor", named("supervisor"), std::nullopt}, {"Signaller", named("signaller"), std::nullopt}},
+        false,
+        "Back"};
     const auto pressed = ask(sheet, choice);
     if (!pressed)
         return;
@@ -202,7 +223,8 @@ void Site::name(Sheet& sheet)
     for (const auto& fact : outside_.book.facts("person"))
         if (desk::has_role(outside_.book, fact.key.key, role_)) {
             able.push_back(fact.key.key);
-            choice.options.push_back({desk::shown_name(outside_.book, fact.key.key), fact.doc.value("firm", ""), std::nullopt});
+            choice.options.push_back(
+                {desk::shown_name(outside_.book, fact.key.key), fact.doc.value("firm", ""), std::nullopt});
         }
     if (able.empty())
         choice.hint = "Nobody is admitted for this role yet.";

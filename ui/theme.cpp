@@ -12,8 +12,8 @@ constexpr const char* noto = "/usr/share/fonts/truetype/noto/";
 constexpr const char* lettering = "/usr/share/fonts/truetype/osifont/osifont.ttf";
 
 // Latin with Polish and Romanian letters, and the punctuation that texts use; the verdict has capitals only.
-constexpr ImWchar texts[] = {0x0020, 0x007E, 0x00A0, 0x017F, 0x0218, 0x021B, 0x2009, 0x200A, 0x2013, 0x2014, 0x2018, 0x201E,
-                             0x2022, 0x2022, 0x2026, 0x2026, 0};
+constexpr ImWchar texts[] = {0x0020, 0x007E, 0x00A0, 0x017F, 0x0218, 0x021B, 0x2009, 0x200A, 0x2013,
+                             0x2014, 0x2018, 0x201E, 0x2022, 0x2022, 0x2026, 0x2026, 0};
 constexpr ImWchar capitals[] = {0x0020, 0x0020, 0x0041, 0x005A, 0};
 constexpr ImWchar signs[] = {0x2190, 0x2193, 0x2212, 0x2212, 0x2248, 0x2248, 0x2264, 0x2265, 0};
 constexpr ImWchar ellipsis[] = {0x2026, 0x2026, 0};
@@ -41,7 +41,8 @@ Source main_source(Letter letter)
 ImFont* load(const Source& source, float size, bool merged)
 {
     if (!std::filesystem::exists(source.file))
-        throw std::runtime_error{source.file + ": this font is missing; Debian's fonts-noto-core and fonts-osifont have it"};
+        throw std::runtime_error{source.file +
+                                 ": this font is missing; Debian's fonts-noto-core and fonts-osifont have it"};
     ImFontConfig config;
     config.MergeMode = merged;
     config.OversampleH = config.OversampleV = 1;

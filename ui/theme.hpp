@@ -13,8 +13,9 @@ struct Colours {
     ImU32 ground, sheet, ink, second, rule, steel;
 };
 // Day: paper ground and ink. Source of the sign colours: ISO 3864-4 as tabulated, RAL 3001, 1003, 5005, 6032.
-inline constexpr Colours day{IM_COL32(0xF4, 0xF1, 0xEA, 255), IM_COL32(255, 255, 255, 255), IM_COL32(0x14, 0x18, 0x1C, 255),
-                             IM_COL32(0x47, 0x52, 0x5C, 255), IM_COL32(0xB9, 0xB2, 0xA4, 255), IM_COL32(0xDA, 0xD6, 0xCB, 255)};
+inline constexpr Colours day{IM_COL32(0xF4, 0xF1, 0xEA, 255), IM_COL32(255, 255, 255, 255),
+                             IM_COL32(0x14, 0x18, 0x1C, 255), IM_COL32(0x47, 0x52, 0x5C, 255),
+                             IM_COL32(0xB9, 0xB2, 0xA4, 255), IM_COL32(0xDA, 0xD6, 0xCB, 255)};
 inline constexpr ImU32 sign_red = IM_COL32(0x9B, 0x24, 0x23, 255), sign_yellow = IM_COL32(0xF9, 0xA8, 0x00, 255),
                        sign_blue = IM_COL32(0x00, 0x53, 0x87, 255), sign_green = IM_COL32(0x23, 0x7F, 0x52, 255);
 
@@ -38,7 +39,9 @@ constexpr double capital_mm(Letter letter)
     return 3.5;
 }
 
-struct Hand { double target, gap, opposite_gap; };
+struct Hand {
+    double target, gap, opposite_gap;
+};
 inline constexpr Hand glove{19, 6, 13}; // Source: MIL-STD-1472E 5.4.3.1.3.3 (19 mm with mittens), Table VII (13 mm)
 inline constexpr Hand bare{10, 2, 2};
 

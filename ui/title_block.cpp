@@ -11,10 +11,7 @@ namespace {
 
 constexpr double row_mm = 10.2;
 
-bool in_two_rows(const Sheet& sheet)
-{
-    return sheet.width() < 200;
-}
+bool in_two_rows(const Sheet& sheet) { return sheet.width() < 200; }
 
 } // namespace
 
@@ -25,23 +22,22 @@ TitleBlock title_block(const Outside& outside, const std::string& role, const st
     const rules::Instant now = outside.now();
     const auto state = book.state();
     TitleBlock block;
-    block.cells = {{"SITE", site.empty() ? "none yet" : desk::shown_name(book, site)},
-                   {"DAY", words::long_day(desk::local_day(now, zone)) + " " + words::clock_time(desk::local_minutes(now, zone))},
-                   {role, person.empty() ? "-" : desk::shown_name(book, person)},
-                   {"RECORD", std::to_string(state.head.seq) + " \u00b7 not witnessed"},
-                   {"TO SEND", state.sample ? "SAMPLE" : "none"}};
+    block.cells = {
+        {"SITE", site.empty() ? "none yet" : desk::shown_name(book, site)},
+        {"DAY", words::long_day(desk::local_day(now, zone)) + " " + words::clock_time(desk::local_minutes(now, zone))},
+        {role, person.empty() ? "-" : desk::shown_name(book, person)},
+        {"RECORD", std::to_string(state.head.seq) + " \u00b7 not witnessed"},
+        {"TO SEND", state.sample ? "SAMPLE" : "none"}};
     return block;
 }
 
-double title_height(const Sheet& sheet)
-{
-    return in_two_rows(sheet) ? 2 * row_mm : row_mm;
-}
+double title_height(const Sheet& sheet) { return in_two_rows(sheet) ? 2 * row_mm : row_mm; }
 
 void draw(Sheet& sheet, const TitleBlock& block)
 {
     const bool two = in_two_rows(sheet);
-    const std::vector<double> shares = two ? std::vector<double>{0.56, 0.44, 0.38, 0.38, 0.24} : std::vector<double>{0.265, 0.225, 0.2, 0.205, 0.105};
+    const std::vector<double> shares =
+        two ? std::vector<double>{0.56, 0.44, 0.38, 0.38, 0.24} : std::vector<double>{0.265, 0.225, 0.2, 0.205, 0.105};
     const double top = sheet.height() - title_height(sheet);
     sheet.fill({0, top, sheet.width(), title_height(sheet)}, day.sheet);
     sheet.line(0, top, sheet.width(), top, thin_mm);
@@ -57,7 +53,8 @@ void draw(Sheet& sheet, const TitleBlock& block)
         const double w = shares[i] * sheet.width();
         sheet.text(x + 1.7, y + 1.4, Letter::small, block.cells[i].label, day.second);
         const bool fits = sheet.width_of(Letter::second, block.cells[i].text) <= w - 2.5;
-        sheet.wrapped({x + 1.7, y + (fits ? 5.6 : 5.9), w - 2.5, 4}, fits ? Letter::second : Letter::small, block.cells[i].text, 1);
+        sheet.wrapped({x + 1.7, y + (fits ? 5.6 : 5.9), w - 2.5, 4}, fits ? Letter::second : Letter::small,
+                      block.cells[i].text, 1);
         x += w;
     }
 }

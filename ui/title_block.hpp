@@ -10,7 +10,9 @@ namespace cotter::ui {
 
 // The cells along the bottom, in the manner of ISO 7200: always there.
 struct TitleBlock {
-    struct Cell { std::string label, text; };
+    struct Cell {
+        std::string label, text;
+    };
     std::vector<Cell> cells;
 };
 

@@ -30,10 +30,7 @@ double px_per_mm_of_monitor()
     return mode && width_mm > 0 ? static_cast<double>(mode->width) / width_mm : guessed_px_per_mm;
 }
 
-Redraw& redraw_of(GLFWwindow* window)
-{
-    return *static_cast<Redraw*>(glfwGetWindowUserPointer(window));
-}
+Redraw& redraw_of(GLFWwindow* window) { return *static_cast<Redraw*>(glfwGetWindowUserPointer(window)); }
 
 // Any event wakes the drawing; ImGui's own callbacks are called on by its backend.
 void wake_on_events(GLFWwindow* window)
@@ -102,7 +99,8 @@ void write_layout(const std::string& file, const std::vector<Seen>& seen)
 {
     std::ofstream out{file + ".new"};
     for (const Seen& each : seen)
-        out << (each.target ? "target\t" : "text\t") << each.x << '\t' << each.y << '\t' << each.w << '\t' << each.h << '\t' << each.text << '\t' << each.clipped << '\n';
+        out << (each.target ? "target\t" : "text\t") << each.x << '\t' << each.y << '\t' << each.w << '\t' << each.h
+            << '\t' << each.text << '\t' << each.clipped << '\n';
     out.close();
     std::rename((file + ".new").c_str(), file.c_str());
 }
@@ -117,7 +115,8 @@ void write_picture(GLFWwindow* window, const std::string& file)
     std::ofstream out{file, std::ios::binary};
     out << "P6\n" << w << ' ' << h << "\n255\n";
     for (int y = h - 1; y >= 0; --y)
-        out.write(reinterpret_cast<const char*>(pixels.data()) + static_cast<std::ptrdiff_t>(y) * w * 3, static_cast<std::streamsize>(w) * 3);
+        out.write(reinterpret_cast<const char*>(pixels.data()) + static_cast<std::ptrdiff_t>(y) * w * 3,
+                  static_cast<std::streamsize>(w) * 3);
 }
 
 void draw_frame(GLFWwindow* window, App& app, const Theme& theme, const WindowFacts& facts)
@@ -139,10 +138,7 @@ void draw_frame(GLFWwindow* window, App& app, const Theme& theme, const WindowFa
         write_layout(facts.layout_file, seen);
 }
 
-bool is_moving()
-{
-    return ImGui::IsMouseDown(0);
-}
+bool is_moving() { return ImGui::IsMouseDown(0); }
 
 void loop(GLFWwindow* window, App& app, const Theme& theme, const WindowFacts& facts, Redraw& redraw)
 {

@@ -1,7 +1,7 @@
 #pragma once
 
-#include "outside.hpp"
 #include "app.hpp"
+#include "outside.hpp"
 
 #include <functional>
 #include <optional>
@@ -13,7 +13,7 @@ struct WindowFacts {
     int width = 1280, height = 800;
     std::optional<double> px_per_mm; // nothing: from the monitor's own size
     std::string layout_file;         // "": none; else what stands where is written there after each frame
-    std::string picture_file;        // "": none; else the first settled frame is written there (PPM) and the window closes
+    std::string picture_file; // "": none; else the first settled frame is written there (PPM) and the window closes
     std::function<void()> after_first_frame; // the opening check
 };
 

@@ -13,7 +13,9 @@ constexpr double head_mm = 13, buttons_mm = 12.8;
 
 std::string where(const desk::BoardRow& row, const records::Book& book)
 {
-    return row.place.empty() ? "where is not known" : book.fact("site", row.place) ? "at " + desk::shown_name(book, row.place) : row.place;
+    return row.place.empty()              ? "where is not known"
+           : book.fact("site", row.place) ? "at " + desk::shown_name(book, row.place)
+                                          : row.place;
 }
 
 std::string evidence(const desk::BoardRow& row)
@@ -22,25 +24,16 @@ std::string evidence(const desk::BoardRow& row)
     return date + (row.evidence_here ? ", copy here" : ", no copy here");
 }
 
-std::string what(const desk::BoardRow& row)
-{
-    return row.model.empty() ? row.kind : row.model + " \u00b7 " + row.kind;
-}
+std::string what(const desk::BoardRow& row) { return row.model.empty() ? row.kind : row.model + " \u00b7 " + row.kind; }
 
 std::string setting_and_place(const desk::BoardRow& row, const records::Book& book)
 {
     return (row.setting.empty() ? "" : "set to " + row.setting + ", ") + where(row, book);
 }
 
-bool is_narrow(const Sheet& sheet)
-{
-    return sheet.width() < 170;
-}
+bool is_narrow(const Sheet& sheet) { return sheet.width() < 170; }
 
-double line_height(const Sheet& sheet)
-{
-    return is_narrow(sheet) ? 28 : 19;
-}
+double line_height(const Sheet& sheet) { return is_narrow(sheet) ? 28 : 19; }
 
 // Beside each other where the glass is wide, under each other where it is not.
 void draw_line(Sheet& sheet, const desk::BoardRow& row, const records::Book& book, double y)
@@ -53,7 +46,8 @@ void draw_line(Sheet& sheet, const desk::BoardRow& row, const records::Book& boo
     sheet.wrapped({14, y + 8.4, narrow ? w : half - 16, 0}, Letter::second, what(row), 1, day.second);
     sheet.wrapped({14, y + (narrow ? 23 : 13.4), narrow ? w : half - 16, 0}, Letter::second, row.owner, 1, day.second);
     sheet.wrapped({half, y + 2.8 + (narrow ? 10.4 : 0), w, 0}, Letter::second, evidence(row), 1);
-    sheet.wrapped({half, y + (narrow ? 4.3 + second : 8.4), w, 0}, Letter::second, setting_and_place(row, book), 1, day.second);
+    sheet.wrapped({half, y + (narrow ? 4.3 + second : 8.4), w, 0}, Letter::second, setting_and_place(row, book), 1,
+                  day.second);
     sheet.line(0, y + line_height(sheet), sheet.width(), y + line_height(sheet), thin_mm, day.rule);
 }
 
@@ -77,7 +71,8 @@ void Yard::list(Sheet& sheet, const Box& area)
         draw_line(sheet, rows_[i], outside_.book, y);
     }
     if (rows_.empty())
-        sheet.wrapped({14, area.y + 12, sheet.width() - 20, 0}, Letter::text, "No unit is in the book yet. Record one with its report first.", 2);
+        sheet.wrapped({14, area.y + 12, sheet.width() - 20, 0}, Letter::text,
+                      "No unit is in the book yet. Record one with its report first.", 2);
 }
 
 bool Yard::draw(Sheet& sheet)

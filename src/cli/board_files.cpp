@@ -60,8 +60,9 @@ void write_csv(const std::vector<desk::BoardRow>& rows, std::ostream& out)
         const records::Json json = to_json(row);
         for (const auto& text : {row.label, row.owner, row.kind, row.model, row.setting, row.place})
             out << cell(text) << ',';
-        out << (row.latest ? rules::to_string(*row.latest) : "") << ',' << (row.days_left ? std::to_string(*row.days_left) : "") << ','
-            << codes(json["stops"]) << ',' << codes(json["cautions"]) << "\r\n";
+        out << (row.latest ? rules::to_string(*row.latest) : "") << ','
+            << (row.days_left ? std::to_string(*row.days_left) : "") << ',' << codes(json["stops"]) << ','
+            << codes(json["cautions"]) << "\r\n";
     }
 }
 
@@ -71,8 +72,8 @@ void write_calendar(const std::vector<desk::BoardRow>& rows, rules::Instant made
     for (const desk::BoardRow& row : rows)
         if (row.latest)
             out << "BEGIN:VEVENT\r\nUID:" << escaped(row.unit) << "@cotter\r\nDTSTAMP:" << basic_instant(made)
-                << "\r\nDTSTART;VALUE=DATE:" << basic(rules::to_string(*row.latest)) << "\r\nSUMMARY:" << escaped(row.label)
-                << " last day of use\r\nEND:VEVENT\r\n";
+                << "\r\nDTSTART;VALUE=DATE:" << basic(rules::to_string(*row.latest))
+                << "\r\nSUMMARY:" << escaped(row.label) << " last day of use\r\nEND:VEVENT\r\n";
     out << "END:VCALENDAR\r\n";
 }
 

@@ -15,9 +15,9 @@ namespace cotter::cli {
 
 using records::Json;
 
-inline constexpr int done = 0;        // done, in date, fits or may lift
-inline constexpr int negative = 1;    // do not lift, out of date, does not fit, off the chart, damage found
-inline constexpr int bad_input = 2;   // one line on standard error, nothing changed
+inline constexpr int done = 0;      // done, in date, fits or may lift
+inline constexpr int negative = 1;  // do not lift, out of date, does not fit, off the chart, damage found
+inline constexpr int bad_input = 2; // one line on standard error, nothing changed
 
 // A field, flag, file or record that is not accepted. One line: what is wrong and what is accepted.
 class BadInput : public std::runtime_error {

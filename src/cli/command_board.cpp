@@ -31,17 +31,22 @@ std::string latest_text(const desk::BoardRow& row)
     if (!row.latest)
         return "no date";
     const auto left = *row.days_left;
-    return rules::to_string(*row.latest) + (left < 0 ? ", out of date" : left == 0 ? ", today" : ", " + std::to_string(left) + " days");
+    return rules::to_string(*row.latest) + (left < 0    ? ", out of date"
+                                            : left == 0 ? ", today"
+                                                        : ", " + std::to_string(left) + " days");
 }
 
 void print_text(const std::vector<desk::BoardRow>& rows, const desk::Book& book)
 {
     for (const desk::BoardRow& row : rows) {
-        std::cout << row.label << "  " << row.kind << "  " << latest_text(row) << (row.setting.empty() ? "" : "  set to " + row.setting) << '\n';
+        std::cout << row.label << "  " << row.kind << "  " << latest_text(row)
+                  << (row.setting.empty() ? "" : "  set to " + row.setting) << '\n';
         for (const auto& finding : row.findings)
             if (weight(finding.code) != rules::Weight::note)
                 std::cout << (weight(finding.code) == rules::Weight::stop ? "    stop: " : "    caution: ")
-                          << words::says(finding, {}, [&](const std::string& id) { return desk::shown_name(book, id); }).joined() << '\n';
+                          << words::says(finding, {}, [&](const std::string& id) { return desk::shown_name(book, id); })
+                                 .joined()
+                          << '\n';
     }
 }
 

@@ -18,7 +18,8 @@ rules::Day after(rules::Day from, const Given& interval)
 {
     const char unit = interval.text.empty() ? ' ' : interval.text.back();
     const std::string digits = interval.text.substr(0, interval.text.empty() ? 0 : interval.text.size() - 1);
-    if (digits.empty() || digits.size() > 4 || digits.find_first_not_of("0123456789") != std::string::npos || std::stoi(digits) == 0)
+    if (digits.empty() || digits.size() > 4 || digits.find_first_not_of("0123456789") != std::string::npos ||
+        std::stoi(digits) == 0)
         throw BadInput{"--interval: \"" + interval.text + "\" is not accepted; 1 to 9999 followed by d, w, m or y is"};
     const int count = std::stoi(digits);
     switch (unit) {
@@ -26,7 +27,8 @@ rules::Day after(rules::Day from, const Given& interval)
     case 'w': return rules::add_days(from, rules::Days{count * 7});
     case 'm': return rules::add_months(from, rules::Months{count});
     case 'y': return rules::add_months(from, rules::Months{count * 12});
-    default: throw BadInput{"--interval: \"" + interval.text + "\" is not accepted; a number followed by d, w, m or y is"};
+    default:
+        throw BadInput{"--interval: \"" + interval.text + "\" is not accepted; a number followed by d, w, m or y is"};
     }
 }
 
@@ -35,10 +37,14 @@ int run(const Options& options)
     const rules::Day examined = day(options.examined);
     const rules::Day on = options.on.is_given() ? day(options.on) : today();
     if (examined > on)
-        throw BadInput{"--examined: \"" + options.examined.text + "\" is after " + rules::to_string(on) + "; a day up to --on is accepted"};
+        throw BadInput{"--examined: \"" + options.examined.text + "\" is after " + rules::to_string(on) +
+                       "; a day up to --on is accepted"};
     const rules::Day latest = after(examined, options.interval);
     const bool in_date = on <= latest;
-    print({{"latest", rules::to_string(latest)}, {"days_left", rules::days_between(on, latest).count()}, {"in_date", in_date}}, options.json);
+    print({{"latest", rules::to_string(latest)},
+           {"days_left", rules::days_between(on, latest).count()},
+           {"in_date", in_date}},
+          options.json);
     return in_date ? done : negative;
 }
 

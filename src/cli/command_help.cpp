@@ -38,7 +38,8 @@ void explain(const Json& schema, const std::string& indent)
     const Json properties = schema.value("properties", Json::object());
     for (const auto& [name, property] : properties.items()) {
         const bool must = std::find(required.begin(), required.end(), name) != required.end();
-        std::cout << indent << name << " (" << type_of(property) << (must ? ", needed" : "") << "): " << property.value("description", "") << '\n';
+        std::cout << indent << name << " (" << type_of(property) << (must ? ", needed" : "")
+                  << "): " << property.value("description", "") << '\n';
         if (property.value("type", Json{}) == "object")
             explain(property, indent + "  ");
         if (property.value("type", Json{}) == "array" && property["items"].value("type", Json{}) == "object")
@@ -60,8 +61,8 @@ int explain_kind(const Options& options)
         std::cout << kind->schema.dump(2) << '\n';
         return done;
     }
-    std::cout << kind->name << ": " << kind->schema["title"].get<std::string>() << ".\nAbout: " << kind->schema["x-about"].get<std::string>()
-              << ".\nFields of the body:\n";
+    std::cout << kind->name << ": " << kind->schema["title"].get<std::string>()
+              << ".\nAbout: " << kind->schema["x-about"].get<std::string>() << ".\nFields of the body:\n";
     explain(kind->schema, "  ");
     std::cout << "Example line:\n  " << example_line(*kind).dump() << '\n';
     return done;
@@ -69,8 +70,10 @@ int explain_kind(const Options& options)
 
 int list_kinds()
 {
-    std::cout << "cotter record KIND --store FILE --as ID [FILE.jsonl]: one JSON object a line, with about, body and, if need be, who and how.\n"
-                 "KIND `any`: each line names its own kind. `record device` on a file that is not there makes a book.\nKinds:\n";
+    std::cout << "cotter record KIND --store FILE --as ID [FILE.jsonl]: one JSON object a line, with about, body and, "
+                 "if need be, who and how.\n"
+                 "KIND `any`: each line names its own kind. `record device` on a file that is not there makes a "
+                 "book.\nKinds:\n";
     for (const auto& kind : records::kinds())
         std::cout << "  " << kind.name << ": " << kind.schema["title"].get<std::string>() << '\n';
     return done;
@@ -95,7 +98,8 @@ int run(const Options& options)
         return options.kind.empty() ? list_kinds() : explain_kind(options);
     if (!options.word.empty())
         return explain_word(options.word);
-    std::cout << "Cotter supports, and never replaces, the lift plan, the maker's instructions, local law and competent people.\n"
+    std::cout << "Cotter supports, and never replaces, the lift plan, the maker's instructions, local law and "
+                 "competent people.\n"
                  "cotter opens the first screen; `cotter help WORD` has an example of each command:\n";
     for (const auto& [name, example] : examples())
         std::cout << "  " << name << ": " << example << '\n';
@@ -114,7 +118,8 @@ const std::vector<std::pair<std::string, std::string>>& examples()
         {"thread", "cotter thread --length 2600 --outside 720 --gap 3000 --max-tilt 20"},
         {"judge", "echo '{\"id\": \"q1\", \"purpose\": \"lift\"}' | cotter judge"},
         {"lift", "cotter lift --store BOOK --unit CL-02 --pipe sk-450 --machine EX-21 --operator farrow --text"},
-        {"record", "echo '{\"about\": \"farrow\", \"body\": {\"name\": \"I. Farrow (invented)\"}}' | cotter record person --store BOOK --as quill"},
+        {"record", "echo '{\"about\": \"farrow\", \"body\": {\"name\": \"I. Farrow (invented)\"}}' | cotter record "
+                   "person --store BOOK --as quill"},
         {"plan", "cotter plan --store BOOK"},
         {"board", "cotter board --store BOOK --within 14"},
         {"verify", "cotter verify --store BOOK"},

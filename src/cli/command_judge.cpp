@@ -24,7 +24,8 @@ int judge(std::istream& in)
             continue;
         try {
             const rules::Question question = records::read_question(line);
-            std::cout << decision_json(question, decide(question)).dump(-1, ' ', false, Json::error_handler_t::replace) << '\n';
+            std::cout << decision_json(question, decide(question)).dump(-1, ' ', false, Json::error_handler_t::replace)
+                      << '\n';
         } catch (const records::FormError& e) {
             std::cout.flush();
             throw BadInput{"line " + std::to_string(number) + ": " + e.what()};

@@ -32,25 +32,30 @@ std::optional<rules::Sector> sector(const std::string& over)
 void need(const records::Book& book, const char* kind, const char* option, const std::string& id)
 {
     if (!id.empty() && !book.fact(kind, id))
-        throw BadInput{std::string{option} + ": \"" + id + "\" is not in this book; the id of a " + kind + " in it is accepted"};
+        throw BadInput{std::string{option} + ": \"" + id + "\" is not in this book; the id of a " + kind +
+                       " in it is accepted"};
 }
 
 // What is taped replaces the plan's figures: loads up, so a radius is rounded up.
 void tape(const Options& options, desk::LiftAsked& asked)
 {
-    if (options.radius.is_given() != options.height.is_given() || (options.radius.is_given() && !options.standing.empty()))
+    if (options.radius.is_given() != options.height.is_given() ||
+        (options.radius.is_given() && !options.standing.empty()))
         throw BadInput{"--standing, --radius, --height: accepted is --standing, or --radius with --height"};
     if (!options.radius.is_given())
         return;
-    asked.radius = rules::Millimetres{static_cast<std::int64_t>(std::ceil(at_least_zero(options.radius) * 1000 - 1e-6))};
+    asked.radius =
+        rules::Millimetres{static_cast<std::int64_t>(std::ceil(at_least_zero(options.radius) * 1000 - 1e-6))};
     asked.height = rules::Millimetres{static_cast<std::int64_t>(std::llround(number(options.height) * 1000))};
     asked.sector = options.over.empty() ? rules::Sector::both : *sector(options.over);
 }
 
 desk::LiftAsked asked_by(const Options& options, const records::Book& book, rules::Instant at)
 {
-    for (const auto& [kind, option, id] : {std::tuple{"pipe", "--pipe", options.pipe}, {"person", "--operator", options.on_the_levers},
-                                           {"person", "--supervisor", options.supervisor}, {"person", "--signaller", options.signaller}})
+    for (const auto& [kind, option, id] : {std::tuple{"pipe", "--pipe", options.pipe},
+                                           {"person", "--operator", options.on_the_levers},
+                                           {"person", "--supervisor", options.supervisor},
+                                           {"person", "--signaller", options.signaller}})
         need(book, kind, option, id);
     desk::LiftAsked asked;
     asked.unit = desk::find_unit(book, options.unit);

@@ -1,4 +1,5 @@
-// cotter plan: the newest lift plan of the site, as it stands in the book. A plan is written with `cotter record lift_plan`.
+// cotter plan: the newest lift plan of the site, as it stands in the book. A plan is written with `cotter record
+// lift_plan`.
 
 #include "command.hpp"
 #include "session.hpp"

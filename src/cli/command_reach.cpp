@@ -38,7 +38,9 @@ int run(const Options& options)
     print({{"on_chart", rated.has_value()},
            {"rated_kg", rated ? Json(rated->count()) : Json{}},
            {"interpolated_kg", between ? Json(*between) : Json{}},
-           {"ok", !rated ? Json(false) : load ? Json(ok) : Json{}}},
+           {"ok", !rated ? Json(false)
+                  : load ? Json(ok)
+                         : Json{}}},
           options.json);
     return ok ? done : negative;
 }

@@ -58,23 +58,27 @@ std::string text_in(const Line& line, const char* field, const std::string& othe
     if (found == line.json.end())
         return otherwise;
     if (!found->is_string())
-        throw BadInput{"line " + std::to_string(line.number) + ": " + field + ": " + records::shown(*found) + " is not accepted; a text is"};
+        throw BadInput{"line " + std::to_string(line.number) + ": " + field + ": " + records::shown(*found) +
+                       " is not accepted; a text is"};
     return found->get<std::string>();
 }
 
 void refuse_other_fields(const Line& line, bool any_kind)
 {
     for (const auto& [key, unused] : line.json.items())
-        if (key != "about" && key != "who" && key != "how" && key != "at" && key != "body" && !(any_kind && key == "kind"))
-            throw BadInput{"line " + std::to_string(line.number) + ": " + key + " is not a field; accepted are about, who, how, at, body"
-                           + (any_kind ? ", kind" : "")};
+        if (key != "about" && key != "who" && key != "how" && key != "at" && key != "body" &&
+            !(any_kind && key == "kind"))
+            throw BadInput{"line " + std::to_string(line.number) + ": " + key +
+                           " is not a field; accepted are about, who, how, at, body" + (any_kind ? ", kind" : "")};
 }
 
 // From lines to entries, with the clock and zone that hold.
 class Making {
 public:
     Making(const Options& options, const desk::Hand& hand, bool sample, std::string zone)
-        : options_{options}, hand_{hand}, sample_{sample}, zone_{std::move(zone)} {}
+        : options_{options}, hand_{hand}, sample_{sample}, zone_{std::move(zone)}
+    {
+    }
 
     records::Entry entry(const Line& line)
     {
@@ -88,7 +92,8 @@ public:
         if (kind == "site" && body.is_object())
             zone_ = body.value("zone", zone_);
         if (kind == "site" && !desk::is_zone(zone_))
-            throw BadInput{"line " + std::to_string(line.number) + ": zone: \"" + zone_ + "\" is not accepted; an IANA zone such as Europe/London is"};
+            throw BadInput{"line " + std::to_string(line.number) + ": zone: \"" + zone_ +
+                           "\" is not accepted; an IANA zone such as Europe/London is"};
         hand.day = desk::local_day(hand.at, zone_);
         records::Entry made = desk::entry(hand, kind, text_in(line, "about", ""), body);
         made.who = text_in(line, "who", made.by);
@@ -119,7 +124,8 @@ void check_lines(const Options& options, const std::vector<Line>& lines)
         const std::string name = options.kind == "any" ? text_in(line, "kind", "") : options.kind;
         const records::Kind* kind = records::find_kind(name);
         if (!kind)
-            throw BadInput{"line " + std::to_string(line.number) + ": kind: \"" + name + "\" is not a kind of record; `cotter help record` lists them"};
+            throw BadInput{"line " + std::to_string(line.number) + ": kind: \"" + name +
+                           "\" is not a kind of record; `cotter help record` lists them"};
         try {
             records::check_body(*kind, line.json.value("body", Json::object()));
         } catch (const records::FormError& e) {
@@ -160,9 +166,11 @@ void print_written(const std::vector<records::Record>& written, bool as_json)
 {
     for (const records::Record& each : written)
         if (as_json)
-            print({{"seq", each.seq}, {"kind", each.entry.kind}, {"about", each.entry.about}, {"hash", each.hash}}, true);
+            print({{"seq", each.seq}, {"kind", each.entry.kind}, {"about", each.entry.about}, {"hash", each.hash}},
+                  true);
     if (!as_json && !written.empty())
-        std::cout << written.size() << (written.size() == 1 ? " record" : " records") << " written, the last is " << written.back().seq << '\n';
+        std::cout << written.size() << (written.size() == 1 ? " record" : " records") << " written, the last is "
+                  << written.back().seq << '\n';
 }
 
 int run(const Options& options)
@@ -179,7 +187,8 @@ int run(const Options& options)
     }
     Session session{open_store(options.store), options.at, true};
     auto& store = session.store();
-    Making making{options, session.hand(options.as), store.state().sample, desk::zone_of(store, desk::current_site(store))};
+    Making making{options, session.hand(options.as), store.state().sample,
+                  desk::zone_of(store, desk::current_site(store))};
     std::vector<records::Entry> entries;
     for (const Line& line : lines)
         entries.push_back(making.entry(line));

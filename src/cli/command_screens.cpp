@@ -35,7 +35,8 @@ std::unique_ptr<db::Store> open_or_make(const std::string& given)
     if (std::filesystem::exists(path))
         return db::Store::open(path);
     if (!given.empty())
-        throw BadInput{"--store: \"" + given + "\" is not there; a book that is there is accepted, or none for your own"};
+        throw BadInput{"--store: \"" + given +
+                       "\" is not there; a book that is there is accepted, or none for your own"};
     return db::Store::make(path, {"this device", false, now(), rules::utc_day(now())});
 }
 
@@ -99,7 +100,8 @@ int open_screens(const Options& options, ui::Door door)
         throw BadInput{"no display: the screens need one; `cotter board` and `cotter lift` work in a terminal"};
     Session session{open_or_make(options.store), options.at, true};
     const Running running{session, options.at.is_given()};
-    const ui::Outside outside{session.store(), [&] { return running.now(); }, [&](const std::string& by) { return running.hand(by); }};
+    const ui::Outside outside{session.store(), [&] { return running.now(); },
+                              [&](const std::string& by) { return running.hand(by); }};
     facts.after_first_frame = [&] { session.store().check_on_opening(); };
     if (!run_window(outside, door, facts))
         throw BadInput{"no display: the screens need one; `cotter board` and `cotter lift` work in a terminal"};
@@ -120,14 +122,16 @@ void add_options(CLI::App& command, Options& options)
 
 void add_screens(CLI::App& app, Chosen& chosen)
 {
-    const std::vector<std::tuple<const char*, const char*, ui::Door>> doors{{"cab", "The plant operator's screens", ui::Door::cab},
-                                                                            {"site", "The site's screens", ui::Door::site},
-                                                                            {"yard", "The hire desk's screens", ui::Door::yard}};
+    const std::vector<std::tuple<const char*, const char*, ui::Door>> doors{
+        {"cab", "The plant operator's screens", ui::Door::cab},
+        {"site", "The site's screens", ui::Door::site},
+        {"yard", "The hire desk's screens", ui::Door::yard}};
     for (const auto& [name, says, door] : doors) {
         auto options = std::make_shared<Options>();
         auto* command = app.add_subcommand(name, says);
         add_options(*command, *options);
-        command->callback([options, door = door, &chosen] { chosen = [options, door] { return open_screens(*options, door); }; });
+        command->callback(
+            [options, door = door, &chosen] { chosen = [options, door] { return open_screens(*options, door); }; });
     }
     auto options = std::make_shared<Options>();
     add_options(app, *options);

@@ -27,20 +27,23 @@ double half_spread(const Given& spread, std::int64_t legs)
         return positive(spread) / 2;
     if (legs == 4 && cross != std::string::npos)
         return std::hypot(positive({spread.option, spread.text.substr(0, cross)}),
-                          positive({spread.option, spread.text.substr(cross + 1)})) / 2;
-    throw BadInput{"--spread: \"" + spread.text + "\" is not accepted with " + std::to_string(legs)
-                   + " legs; MM with two legs and MMxMM with four are"};
+                          positive({spread.option, spread.text.substr(cross + 1)})) /
+               2;
+    throw BadInput{"--spread: \"" + spread.text + "\" is not accepted with " + std::to_string(legs) +
+                   " legs; MM with two legs and MMxMM with four are"};
 }
 
 double angle_of(const Options& options, std::int64_t legs)
 {
-    if (options.angle.is_given() == options.spread.is_given() || options.spread.is_given() != options.leg_length.is_given())
+    if (options.angle.is_given() == options.spread.is_given() ||
+        options.spread.is_given() != options.leg_length.is_given())
         throw BadInput{"--angle, --spread, --leg-length: accepted is either --angle, or --spread with --leg-length"};
     if (options.angle.is_given())
         return at_least_zero(options.angle);
     const double half = half_spread(options.spread, legs), leg = positive(options.leg_length);
     if (half > leg)
-        throw BadInput{"--leg-length: \"" + options.leg_length.text + "\" is shorter than half the spread; longer legs are accepted"};
+        throw BadInput{"--leg-length: \"" + options.leg_length.text +
+                       "\" is shorter than half the spread; longer legs are accepted"};
     return rules::spread_angle_degrees(half, leg);
 }
 
@@ -56,15 +59,13 @@ rules::Band band_of(double degrees, std::int64_t legs)
 
 double limit_kg(const Options& options, rules::Kilograms table)
 {
-    const double lowest = std::min(static_cast<double>(table.count()), options.tag.is_given() ? positive(options.tag) : 1e12);
+    const double lowest =
+        std::min(static_cast<double>(table.count()), options.tag.is_given() ? positive(options.tag) : 1e12);
     return lowest;
 }
 
 // Two legs opposite each other carry alone: the tension in each.
-double two_leg_tension(double load, double degrees)
-{
-    return load / 2 / std::cos(degrees * std::numbers::pi / 180);
-}
+double two_leg_tension(double load, double degrees) { return load / 2 / std::cos(degrees * std::numbers::pi / 180); }
 
 int run(const Options& options)
 {
@@ -73,14 +74,16 @@ int run(const Options& options)
     const double angle = angle_of(options, legs);
     const auto table = rules::grade8_wll(chain, legs, band_of(angle, legs));
     if (!table)
-        throw BadInput{"--chain: \"" + options.chain.text + "\" is not in EN 818-4; 6, 7, 8, 10, 13, 16, 20, 22, 26 and 32 are accepted"};
+        throw BadInput{"--chain: \"" + options.chain.text +
+                       "\" is not in EN 818-4; 6, 7, 8, 10, 13, 16, 20, 22, 26 and 32 are accepted"};
     const auto load = optional_positive(options.load);
     double wll = limit_kg(options, *table);
     if (load && legs >= 2 && !options.symmetric && *load * 100 >= wll * rules::symmetry_percent)
         wll /= 2;
     const bool ok = !load || *load <= wll;
     const Json tension = load && legs >= 2 ? Json(two_leg_tension(*load, angle)) : load ? Json(*load) : Json{};
-    print({{"wll_kg", wll}, {"angle_deg", angle}, {"two_leg_tension_kg", tension}, {"ok", load ? Json(ok) : Json{}}}, options.json);
+    print({{"wll_kg", wll}, {"angle_deg", angle}, {"two_leg_tension_kg", tension}, {"ok", load ? Json(ok) : Json{}}},
+          options.json);
     return ok ? done : negative;
 }
 

@@ -17,8 +17,11 @@ struct Options {
 
 Json damage_json(const db::Damage& damage)
 {
-    return {{"device", damage.device}, {"seq", damage.seq}, {"unit", damage.unit},
-            {"at", damage.at == 0 ? Json{} : Json(desk::to_string(rules::Instant{damage.at}))}, {"what", damage.what}};
+    return {{"device", damage.device},
+            {"seq", damage.seq},
+            {"unit", damage.unit},
+            {"at", damage.at == 0 ? Json{} : Json(desk::to_string(rules::Instant{damage.at}))},
+            {"what", damage.what}};
 }
 
 int verify(const Options& options)
@@ -28,7 +31,8 @@ int verify(const Options& options)
     Json damaged = Json::array();
     for (const db::Damage& each : found.damaged)
         damaged.push_back(damage_json(each));
-    print({{"ok", damaged.empty()}, {"records", found.records}, {"head", found.head.hash}, {"damaged", damaged}}, options.json);
+    print({{"ok", damaged.empty()}, {"records", found.records}, {"head", found.head.hash}, {"damaged", damaged}},
+          options.json);
     return damaged.empty() ? done : negative;
 }
 

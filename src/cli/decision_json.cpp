@@ -48,12 +48,13 @@ Json decision_json(const rules::Question& question, const rules::Decision& decis
     return {{"id", question.id}, {"outcome", decision.may_lift() ? "may_lift" : "do_not_lift"}, {"findings", findings}};
 }
 
-void tell(const rules::Question& question, const rules::Decision& decision, const words::Naming& naming, std::ostream& out)
+void tell(const rules::Question& question, const rules::Decision& decision, const words::Naming& naming,
+          std::ostream& out)
 {
     out << words::verdict(decision.may_lift()) << '\n';
     for (const rules::Finding& finding : decision.findings)
-        out << "  " << weight_name(weight(finding.code)) << ": " << words::says(finding, question, naming).joined() << "\n      "
-            << words::clears(finding.code) << " (" << words::source(finding.code) << ")\n";
+        out << "  " << weight_name(weight(finding.code)) << ": " << words::says(finding, question, naming).joined()
+            << "\n      " << words::clears(finding.code) << " (" << words::source(finding.code) << ")\n";
 }
 
 } // namespace cotter::cli

@@ -7,9 +7,11 @@
 namespace cotter::cli {
 
 // The answer to a question, in QUESTION's form: id, outcome, findings.
-Json decision_json(const rules::Question& question, const rules::Decision& decision, const words::Naming& naming = words::as_is);
+Json decision_json(const rules::Question& question, const rules::Decision& decision,
+                   const words::Naming& naming = words::as_is);
 
 // The same for a person in a terminal.
-void tell(const rules::Question& question, const rules::Decision& decision, const words::Naming& naming, std::ostream& out);
+void tell(const rules::Question& question, const rules::Decision& decision, const words::Naming& naming,
+          std::ostream& out);
 
 } // namespace cotter::cli

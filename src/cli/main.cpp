@@ -1,6 +1,3 @@
 #include "command.hpp"
 
-int main(int count, char** arguments)
-{
-    return cotter::cli::run(count, arguments);
-}
+int main(int count, char** arguments) { return cotter::cli::run(count, arguments); }

@@ -87,9 +87,6 @@ rules::Instant now()
     return rules::Instant{std::chrono::duration_cast<std::chrono::seconds>(since).count()};
 }
 
-rules::Day today()
-{
-    return rules::utc_day(now());
-}
+rules::Day today() { return rules::utc_day(now()); }
 
 } // namespace cotter::cli

@@ -17,8 +17,8 @@ struct Given {
     bool is_given() const { return !text.empty(); }
 };
 
-double number(const Given& given);                       // any size, finite
-double positive(const Given& given);                     // over 0
+double number(const Given& given);   // any size, finite
+double positive(const Given& given); // over 0
 double at_least_zero(const Given& given);
 std::optional<double> optional_positive(const Given& given);
 std::int64_t whole_between(const Given& given, std::int64_t least, std::int64_t greatest);

@@ -35,8 +35,8 @@ int refuse(const CLI::App& app, const CLI::ParseError& error)
 
 void add_all(CLI::App& app, Chosen& chosen)
 {
-    for (const auto add : {add_due, add_weigh, add_sling, add_reach, add_thread, add_judge, add_lift, add_record, add_plan,
-                           add_board, add_verify, add_screens, add_help})
+    for (const auto add : {add_due, add_weigh, add_sling, add_reach, add_thread, add_judge, add_lift, add_record,
+                           add_plan, add_board, add_verify, add_screens, add_help})
         add(app, chosen);
 }
 
@@ -44,9 +44,10 @@ void add_all(CLI::App& app, Chosen& chosen)
 
 int run(int count, const char* const* arguments)
 {
-    CLI::App app{"Cotter says MAY LIFT or DO NOT LIFT, why, and what clears it. It supports, and never replaces, the lift plan, "
-                 "the maker's instructions, local law and competent people.",
-                 "cotter"};
+    CLI::App app{
+        "Cotter says MAY LIFT or DO NOT LIFT, why, and what clears it. It supports, and never replaces, the lift plan, "
+        "the maker's instructions, local law and competent people.",
+        "cotter"};
     app.require_subcommand(0, 1); // `help record`: the second word is no command
     Chosen chosen;
     add_all(app, chosen);

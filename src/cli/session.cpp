@@ -36,10 +36,7 @@ rules::Instant Session::at() const
     return store_->state().sample ? now() : std::max(now(), store_->state().newest_record_at);
 }
 
-rules::Day Session::day() const
-{
-    return desk::local_day(at(), desk::zone_of(*store_, desk::current_site(*store_)));
-}
+rules::Day Session::day() const { return desk::local_day(at(), desk::zone_of(*store_, desk::current_site(*store_))); }
 
 desk::Hand Session::hand(const std::string& by) const
 {

@@ -19,7 +19,7 @@ public:
 
     db::Store& store() { return *store_; }
     rules::Instant at() const;
-    rules::Day day() const;                 // at the site
+    rules::Day day() const; // at the site
     desk::Hand hand(const std::string& by) const;
 
 private:

@@ -39,9 +39,18 @@ std::string setting_of(const Book& book, const std::string& unit)
 BoardRow row_of(const Book& book, const std::string& unit, Instant now, Day day)
 {
     const Json it = doc(book, "unit", unit);
-    BoardRow row{unit, it.value("tag", unit), label_of(book, unit), it.value("owner_firm", ""), it.value("role", ""),
-                 shown_name(book, it.value("model", "")), setting_of(book, unit),
-                 doc(book, "whereabouts", unit).value("at_site", ""), {}, {}, false, {}};
+    BoardRow row{unit,
+                 it.value("tag", unit),
+                 label_of(book, unit),
+                 it.value("owner_firm", ""),
+                 it.value("role", ""),
+                 shown_name(book, it.value("model", "")),
+                 setting_of(book, unit),
+                 doc(book, "whereabouts", unit).value("at_site", ""),
+                 {},
+                 {},
+                 false,
+                 {}};
     const Question question = unit_question(book, unit, now, day);
     const Papers papers = papers_of(question, question.items.front(), day);
     row.latest = papers.governing.latest;
@@ -67,7 +76,8 @@ Json codes(const BoardRow& row, Weight wanted)
 
 bool BoardRow::stopped() const
 {
-    return std::any_of(findings.begin(), findings.end(), [](const Finding& each) { return weight(each.code) == Weight::stop; });
+    return std::any_of(findings.begin(), findings.end(),
+                       [](const Finding& each) { return weight(each.code) == Weight::stop; });
 }
 
 std::vector<BoardRow> board(const Book& book, Instant now, Day day)
@@ -76,7 +86,9 @@ std::vector<BoardRow> board(const Book& book, Instant now, Day day)
     for (const auto& fact : book.facts("unit"))
         if (!doc(book, "whereabouts", fact.key.key).value("scrapped", false))
             rows.push_back(row_of(book, fact.key.key, now, day));
-    std::sort(rows.begin(), rows.end(), [](const BoardRow& a, const BoardRow& b) { return std::tie(a.latest, a.label) < std::tie(b.latest, b.label); });
+    std::sort(rows.begin(), rows.end(), [](const BoardRow& a, const BoardRow& b) {
+        return std::tie(a.latest, a.label) < std::tie(b.latest, b.label);
+    });
     return rows;
 }
 

@@ -13,11 +13,13 @@
 namespace cotter::desk {
 
 struct BoardRow {
-    std::string unit, tag, label, owner, kind, model, setting, place; // label: the tag, with its owner if another has it too
+    std::string unit, tag, label, owner, kind, model, setting,
+        place; // label: the tag, with its owner if another has it too
     std::optional<rules::Day> latest;
     std::optional<std::int64_t> days_left; // negative when out of date
     bool evidence_here = false;            // a legible copy of the governing paper
-    std::vector<rules::Finding> findings;  // of the unit itself: examination, evidence, data, defects, stops, whereabouts
+    std::vector<rules::Finding>
+        findings; // of the unit itself: examination, evidence, data, defects, stops, whereabouts
     bool stopped() const;
 };
 

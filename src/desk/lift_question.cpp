@@ -14,7 +14,8 @@ namespace {
 std::optional<std::string> text(const Json& doc, const char* field)
 {
     const auto found = doc.find(field);
-    return found != doc.end() && found->is_string() && *found != "" ? std::optional{found->get<std::string>()} : std::nullopt;
+    return found != doc.end() && found->is_string() && *found != "" ? std::optional{found->get<std::string>()}
+                                                                    : std::nullopt;
 }
 
 Flag flag(const Json& doc, const char* field)
@@ -74,7 +75,10 @@ private:
     void plan_and_place();
     void tape(Move& move) const;
     Json place_in_plan() const;
-    std::string at_site(const std::string& place) const { return site_ + " " + place; } // two sites may both have a mark A
+    std::string at_site(const std::string& place) const
+    {
+        return site_ + " " + place;
+    } // two sites may both have a mark A
     void trench(const Json& place);
     void clock_and_book();
 
@@ -222,7 +226,8 @@ void Building::plan_and_place()
     const Json place = place_in_plan();
     if (place.empty())
         return;
-    Json confirmed = {{"id", place["id"]}, {"confirmed", doc(book_, "place", at_site(place.value("id", ""))).value("looks", Json::array())}};
+    Json confirmed = {{"id", place["id"]},
+                      {"confirmed", doc(book_, "place", at_site(place.value("id", ""))).value("looks", Json::array())}};
     q_.place = records::read_place(confirmed);
     trench(place);
 }
@@ -257,10 +262,7 @@ std::vector<std::string> load_path(const Book& book, const LiftAsked& asked)
     return path;
 }
 
-Question lift_question(const Book& book, const LiftAsked& asked)
-{
-    return Building{book, asked}.question();
-}
+Question lift_question(const Book& book, const LiftAsked& asked) { return Building{book, asked}.question(); }
 
 Question unit_question(const Book& book, const std::string& unit, Instant now, Day day)
 {

@@ -15,8 +15,8 @@ namespace cotter::desk {
 // Who asks for which lift. Ids as in the book; what is left empty comes from the newest records.
 struct LiftAsked {
     std::string unit, pipe, machine, on_the_levers;
-    std::string supervisor, signaller; // empty: as named for today
-    std::string standing;              // empty: the place confirmed last
+    std::string supervisor, signaller;                // empty: as named for today
+    std::string standing;                             // empty: the place confirmed last
     std::optional<rules::Millimetres> radius, height; // taped, in place of the plan's figures
     std::optional<rules::Sector> sector;
     rules::Instant now{0};

@@ -24,15 +24,9 @@ date::local_seconds local(rules::Instant at, const std::string& zone)
 
 } // namespace
 
-bool is_zone(const std::string& zone)
-{
-    return zone_named(zone) != nullptr;
-}
+bool is_zone(const std::string& zone) { return zone_named(zone) != nullptr; }
 
-rules::Day local_day(rules::Instant at, const std::string& zone)
-{
-    return date::floor<date::days>(local(at, zone));
-}
+rules::Day local_day(rules::Instant at, const std::string& zone) { return date::floor<date::days>(local(at, zone)); }
 
 int local_minutes(rules::Instant at, const std::string& zone)
 {
@@ -44,7 +38,8 @@ rules::Instant local_instant(rules::Day day, int minutes, const std::string& zon
 {
     const date::local_seconds wanted = day + std::chrono::minutes{minutes};
     const date::time_zone* found = zone_named(zone);
-    const auto utc = found ? found->to_sys(wanted, date::choose::earliest).time_since_epoch() : wanted.time_since_epoch();
+    const auto utc =
+        found ? found->to_sys(wanted, date::choose::earliest).time_since_epoch() : wanted.time_since_epoch();
     return rules::Instant{std::chrono::duration_cast<std::chrono::seconds>(utc).count()};
 }
 

@@ -14,7 +14,6 @@ namespace {
 
 constexpr std::int64_t answers_asked_for = 2 * 24 * 3600; // a shift is at most 14 h; older ones only while open
 
-
 Flag flag(const Json& doc, const char* field)
 {
     const auto found = doc.find(field);
@@ -86,7 +85,8 @@ void ItemsOfQuestion::add_stops(Item& item, const std::string& unit, const Json&
 {
     for (const Fact& fact : book_.facts_about("stop", unit)) {
         const Json& lifted = fact.doc["lifted"];
-        const bool entitled = std::any_of(lifted.begin(), lifted.end(), [&](const Json& each) { return may_clear(book_, each.value("by", "")); });
+        const bool entitled = std::any_of(lifted.begin(), lifted.end(),
+                                          [&](const Json& each) { return may_clear(book_, each.value("by", "")); });
         item.stops.push_back({fact.doc.value("id", ""), entitled});
     }
     if (whereabouts.contains("not_to_be_used") && whereabouts["not_to_be_used"].is_string())
@@ -153,7 +153,8 @@ std::vector<Event> ItemsOfQuestion::events() const
         Event event = records::read_event(*said);
         event.units = labels(std::move(event.units));
         for (std::size_t i = 0; i < event.assessments.size(); ++i)
-            event.assessments[i].by_competent = has_role(book_, fact.doc["assessments"][i].value("by", ""), "competent");
+            event.assessments[i].by_competent =
+                has_role(book_, fact.doc["assessments"][i].value("by", ""), "competent");
         events.push_back(std::move(event));
     }
     return events;
@@ -177,7 +178,8 @@ std::vector<Answer> ItemsOfQuestion::answers() const
         for (Json each : fact.doc["answers"]) {
             for (Json& cleared : each["cleared"])
                 cleared["entitled"] = may_clear(book_, cleared.value("by", ""));
-            each.update({{"unit", label(fact.doc["unit"].get<std::string>())}, {"at", fact.doc["at"]}, {"by", fact.doc["by"]}});
+            each.update(
+                {{"unit", label(fact.doc["unit"].get<std::string>())}, {"at", fact.doc["at"]}, {"by", fact.doc["by"]}});
             if (fact.doc.contains("machine"))
                 each["machine"] = label(fact.doc["machine"].get<std::string>());
             answers.push_back(records::read_answer(each));

@@ -1,6 +1,7 @@
 #pragma once
 
-// The items of a question: units with their model, papers, stops, sheet and looks, named by labels that are unique in it.
+// The items of a question: units with their model, papers, stops, sheet and looks, named by labels that are unique in
+// it.
 
 #include "register.hpp"
 

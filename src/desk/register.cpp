@@ -12,8 +12,8 @@ constexpr std::array<const char*, 5> clearing_roles{"supervisor", "manager", "ap
 
 bool is_called(const Json& unit, const std::string& key, const std::string& wanted)
 {
-    return key == wanted || unit.value("tag", "") == wanted
-           || unit.value("owner_firm", "") + "/" + unit.value("serial", "") == wanted;
+    return key == wanted || unit.value("tag", "") == wanted ||
+           unit.value("owner_firm", "") + "/" + unit.value("serial", "") == wanted;
 }
 
 void add_lines(std::vector<SheetLine>& lines, const Json& items)
@@ -43,21 +43,21 @@ std::string find_unit(const Book& book, const std::string& tag)
         return found.front().key.key;
     std::string owners;
     for (const auto& fact : found)
-        owners += (owners.empty() ? "\"" : ", \"") + fact.doc.value("owner_firm", "") + "/" + fact.doc.value("serial", "") + "\"";
-    throw NotFound{"unit: \"" + tag + "\" is the tag of " + std::to_string(found.size()) + " units; accepted are " + owners};
+        owners += (owners.empty() ? "\"" : ", \"") + fact.doc.value("owner_firm", "") + "/" +
+                  fact.doc.value("serial", "") + "\"";
+    throw NotFound{"unit: \"" + tag + "\" is the tag of " + std::to_string(found.size()) + " units; accepted are " +
+                   owners};
 }
 
-std::string tag_of(const Book& book, const std::string& unit)
-{
-    return doc(book, "unit", unit).value("tag", unit);
-}
+std::string tag_of(const Book& book, const std::string& unit) { return doc(book, "unit", unit).value("tag", unit); }
 
 std::string label_of(const Book& book, const std::string& unit)
 {
     const Json mine = doc(book, "unit", unit);
     const std::string tag = mine.value("tag", unit);
     const auto units = book.facts("unit");
-    const auto same = std::count_if(units.begin(), units.end(), [&](const records::Fact& each) { return each.doc.value("tag", "") == tag; });
+    const auto same = std::count_if(units.begin(), units.end(),
+                                    [&](const records::Fact& each) { return each.doc.value("tag", "") == tag; });
     return same > 1 ? tag + " (" + mine.value("owner_firm", "") + ")" : tag;
 }
 
@@ -83,21 +83,19 @@ std::string current_site(const Book& book)
     if (!site.empty())
         return site;
     const auto sites = book.facts("site");
-    const auto newest = std::max_element(sites.begin(), sites.end(), [](const auto& a, const auto& b) { return a.at < b.at; });
+    const auto newest =
+        std::max_element(sites.begin(), sites.end(), [](const auto& a, const auto& b) { return a.at < b.at; });
     return newest == sites.end() ? "" : newest->key.key;
 }
 
-std::string zone_of(const Book& book, const std::string& site)
-{
-    return doc(book, "site", site).value("zone", "UTC");
-}
+std::string zone_of(const Book& book, const std::string& site) { return doc(book, "site", site).value("zone", "UTC"); }
 
 Json open_shift(const Book& book, const std::string& site)
 {
     Json newest = Json::object();
     for (const auto& fact : book.facts("shift"))
-        if (fact.doc.value("site", "") == site
-            && fact.doc.value("start", std::int64_t{0}) > newest.value("start", std::int64_t{-1}))
+        if (fact.doc.value("site", "") == site &&
+            fact.doc.value("start", std::int64_t{0}) > newest.value("start", std::int64_t{-1}))
             newest = fact.doc;
     return newest.contains("ended_at") ? Json::object() : newest;
 }
@@ -110,8 +108,8 @@ Json plan_for(const Book& book, const std::string& site, rules::Day day)
     for (const auto& fact : book.facts("plan")) {
         if (fact.doc.value("site", "") != site)
             continue;
-        const bool in_force = fact.doc.value("issued", false) && fact.doc.value("first_day", "9") <= today
-                              && today <= fact.doc.value("last_day", "0");
+        const bool in_force = fact.doc.value("issued", false) && fact.doc.value("first_day", "9") <= today &&
+                              today <= fact.doc.value("last_day", "0");
         if (const std::pair mine{in_force, fact.at}; mine > best) {
             best = mine;
             chosen = fact.doc;
@@ -138,7 +136,8 @@ bool has_role(const Book& book, const std::string& person, const std::string& ro
 
 bool may_clear(const Book& book, const std::string& person)
 {
-    return std::any_of(clearing_roles.begin(), clearing_roles.end(), [&](const char* role) { return has_role(book, person, role); });
+    return std::any_of(clearing_roles.begin(), clearing_roles.end(),
+                       [&](const char* role) { return has_role(book, person, role); });
 }
 
 } // namespace cotter::desk

@@ -11,10 +11,7 @@ namespace cotter::desk {
 
 namespace {
 
-std::string at_text(const Hand& hand)
-{
-    return to_string(hand.at);
-}
+std::string at_text(const Hand& hand) { return to_string(hand.at); }
 
 } // namespace
 
@@ -37,7 +34,10 @@ Entry open_a_shift(const Hand& hand, const std::string& site, std::int64_t secon
 {
     const rules::Instant end = hand.at + rules::Instant{std::min(seconds, longest_shift_seconds)};
     return entry(hand, "shift", "shift " + at_text(hand),
-                 {{"site", site}, {"start", hand.at.count()}, {"end", end.count()}, {"last_day", rules::to_string(local_day(end, zone))}});
+                 {{"site", site},
+                  {"start", hand.at.count()},
+                  {"end", end.count()},
+                  {"last_day", rules::to_string(local_day(end, zone))}});
 }
 
 Entry stand_down(const Hand& hand, const std::string& shift)
@@ -71,7 +71,13 @@ Entry see_the_setting(const Hand& hand, const std::string& unit, const std::stri
 Entry change_the_setting(const Hand& hand, const std::string& unit, const std::string& state)
 {
     return entry(hand, "setting_changed", unit,
-                 {{"state", state}, {"parked", true}, {"isolated", true}, {"clear", true}, {"steps_done", true}, {"by_eye", true}, {"at_unit", true}});
+                 {{"state", state},
+                  {"parked", true},
+                  {"isolated", true},
+                  {"clear", true},
+                  {"steps_done", true},
+                  {"by_eye", true},
+                  {"at_unit", true}});
 }
 
 Entry see_the_lock(const Hand& hand, const std::string& hitch, bool locked)
@@ -84,15 +90,18 @@ Entry prove_devices(const Hand& hand, const std::string& machine, bool valves, b
     return entry(hand, "devices_proved", machine, {{"valves", valves}, {"overload_warning", warning}});
 }
 
-Entry confirm_place(const Hand& hand, const std::string& site, const std::string& place, bool level, bool ground, bool services, bool zone)
+Entry confirm_place(const Hand& hand, const std::string& site, const std::string& place, bool level, bool ground,
+                    bool services, bool zone)
 {
-    return entry(hand, "place_confirmed", place,
-                 {{"site", site}, {"level", level}, {"ground_and_edge", ground}, {"services", services}, {"zone_closed", zone}});
+    return entry(
+        hand, "place_confirmed", place,
+        {{"site", site}, {"level", level}, {"ground_and_edge", ground}, {"services", services}, {"zone_closed", zone}});
 }
 
 Entry inspect_trench(const Hand& hand, const Book& book, const std::string& site, const std::string& place, bool safe)
 {
-    return entry(hand, "trench_inspection", place, {{"site", site}, {"by_competent", has_role(book, hand.by, "competent")}, {"safe", safe}});
+    return entry(hand, "trench_inspection", place,
+                 {{"site", site}, {"by_competent", has_role(book, hand.by, "competent")}, {"safe", safe}});
 }
 
 Entry name_people(const Hand& hand, const std::string& site, const std::map<std::string, std::string>& roles)
@@ -118,7 +127,11 @@ Entry call_a_stop(const Hand& hand, const std::string& unit, const std::string& 
 Entry something_happened(const Hand& hand, const std::string& kind, const std::string& unit, const std::string& what)
 {
     return entry(hand, "event", kind + " " + at_text(hand) + " " + unit,
-                 {{"kind", kind}, {"day", rules::to_string(hand.day)}, {"at", hand.at.count()}, {"units", Json::array({unit})}, {"what", what}});
+                 {{"kind", kind},
+                  {"day", rules::to_string(hand.day)},
+                  {"at", hand.at.count()},
+                  {"units", Json::array({unit})},
+                  {"what", what}});
 }
 
 Entry ask_for_a_lift(const Hand& hand, const rules::Question& question, const rules::Decision& decision)
@@ -149,7 +162,8 @@ std::vector<Entry> watch_the_clock(const Hand& hand, const Book& book, const Clo
     const bool back = facts.wall < last.at || (same_boot && drift < -clock_drift_seconds);
     if (!back && !(same_boot && drift > clock_drift_seconds))
         return {};
-    return {entry(hand, "clock_notice", book.state().device, {{"kind", back ? "back" : "jump"}, {"wall", facts.wall.count()}})};
+    return {entry(hand, "clock_notice", book.state().device,
+                  {{"kind", back ? "back" : "jump"}, {"wall", facts.wall.count()}})};
 }
 
 } // namespace cotter::desk

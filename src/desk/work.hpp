@@ -42,7 +42,8 @@ Entry see_the_setting(const Hand& hand, const std::string& unit, const std::stri
 Entry change_the_setting(const Hand& hand, const std::string& unit, const std::string& state);
 Entry see_the_lock(const Hand& hand, const std::string& hitch, bool locked);
 Entry prove_devices(const Hand& hand, const std::string& machine, bool valves, bool warning);
-Entry confirm_place(const Hand& hand, const std::string& site, const std::string& place, bool level, bool ground, bool services, bool zone);
+Entry confirm_place(const Hand& hand, const std::string& site, const std::string& place, bool level, bool ground,
+                    bool services, bool zone);
 Entry inspect_trench(const Hand& hand, const Book& book, const std::string& site, const std::string& place, bool safe);
 Entry name_people(const Hand& hand, const std::string& site, const std::map<std::string, std::string>& roles);
 Entry brief(const Hand& hand, const Json& plan, const std::string& person);
@@ -54,7 +55,8 @@ Entry something_happened(const Hand& hand, const std::string& kind, const std::s
 Entry ask_for_a_lift(const Hand& hand, const rules::Question& question, const rules::Decision& decision);
 Entry lift_step(const Hand& hand, const std::string& kind, const std::string& lift); // picked_up, set_down, lift_done
 
-// A notice if the wall clock stands before the newest record, or drifted from the boot clock; nothing if it is believed.
+// A notice if the wall clock stands before the newest record, or drifted from the boot clock; nothing if it is
+// believed.
 struct ClockFacts {
     rules::Instant wall{0};
     std::string boot;

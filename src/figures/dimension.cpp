@@ -9,10 +9,7 @@ namespace {
 
 constexpr double row = 6.2, tick = 2.2, capital = 2.8;
 
-void add_tick(Figure& figure, double x, double y)
-{
-    figure.add(Line{{x, y - tick}, {x, y + tick}, Pen::thick});
-}
+void add_tick(Figure& figure, double x, double y) { figure.add(Line{{x, y - tick}, {x, y + tick}, Pen::thick}); }
 
 std::string whole(double value)
 {
@@ -73,7 +70,8 @@ Figure ranges_ladder(const std::vector<NamedRange>& ranges, double barrel, doubl
         figure.add(Arrow{{scale.at(each.least), y}, {scale.at(each.greatest), y}, true});
         add_tick(figure, scale.at(each.least), y);
         add_tick(figure, scale.at(each.greatest), y);
-        figure.add(Label{{width, y + capital / 2}, whole(each.least) + " to " + whole(each.greatest), Align::right, capital});
+        figure.add(
+            Label{{width, y + capital / 2}, whole(each.least) + " to " + whole(each.greatest), Align::right, capital});
         y += row;
     }
     figure.add(Line{{scale.at(barrel), 0}, {scale.at(barrel), figure.height}, Pen::dashed});

@@ -38,7 +38,8 @@ public:
         add_staff();
         for (int i = 0; i < columns; ++i) {
             const auto& words = narrow_ ? short_headings : headings;
-            section_.figure.add(Label{{x_of(i) + 8, capital + 2}, words[static_cast<std::size_t>(i)], Align::left, capital, false});
+            section_.figure.add(
+                Label{{x_of(i) + 8, capital + 2}, words[static_cast<std::size_t>(i)], Align::left, capital, false});
             add_above(i);
             add_below(i);
         }
@@ -50,13 +51,18 @@ public:
 private:
     bool is_above(const DueMark& mark) const { return !mark.latest || *mark.latest < today_; }
     double x_of(int column) const { return staff_ + column_ * column; }
-    double depth(rules::Day day) const { return ground_ + static_cast<double>(rules::days_between(today_, day).count()) / 7 * week_; }
+    double depth(rules::Day day) const
+    {
+        return ground_ + static_cast<double>(rules::days_between(today_, day).count()) / 7 * week_;
+    }
 
     long most_above() const
     {
         long most = 0;
         for (int i = 0; i < columns; ++i)
-            most = std::max(most, static_cast<long>(std::count_if(marks_.begin(), marks_.end(), [&](const DueMark& m) { return m.column == i && is_above(m); })));
+            most = std::max(most, static_cast<long>(std::count_if(marks_.begin(), marks_.end(), [&](const DueMark& m) {
+                                return m.column == i && is_above(m);
+                            })));
         return std::min(most, 3L);
     }
 
@@ -82,7 +88,8 @@ private:
             if (y > section_.figure.height - 3 || y < ground_ + 4)
                 continue;
             section_.figure.add(Line{{staff_ - 2, y}, {staff_, y}, Pen::thin});
-            section_.figure.add(Label{{staff_ - 4, y + 1.4}, without_weekday(words::short_day(day)), Align::right, capital});
+            section_.figure.add(
+                Label{{staff_ - 4, y + 1.4}, without_weekday(words::short_day(day)), Align::right, capital});
         }
     }
 
@@ -104,7 +111,8 @@ private:
         for (const DueMark& each : marks_)
             if (each.column == column && is_above(each) == above)
                 found.push_back(each);
-        std::stable_sort(found.begin(), found.end(), [](const DueMark& a, const DueMark& b) { return a.latest < b.latest; });
+        std::stable_sort(found.begin(), found.end(),
+                         [](const DueMark& a, const DueMark& b) { return a.latest < b.latest; });
         return found;
     }
 
@@ -138,7 +146,11 @@ private:
         }
     }
 
-    struct Placed { int column; double at, label; bool sign; };
+    struct Placed {
+        int column;
+        double at, label;
+        bool sign;
+    };
 
     // A label of a column further left lies at that depth.
     bool crosses(const Placed& leader, double y) const
@@ -166,7 +178,11 @@ private:
     void add_left_out()
     {
         if (section_.left_out > 0)
-            section_.figure.add(Label{{section_.figure.width - 3, section_.figure.height - 2.4}, std::to_string(section_.left_out) + " more fall due later", Align::right, capital, false});
+            section_.figure.add(Label{{section_.figure.width - 3, section_.figure.height - 2.4},
+                                      std::to_string(section_.left_out) + " more fall due later",
+                                      Align::right,
+                                      capital,
+                                      false});
     }
 
     const std::vector<DueMark>& marks_;

@@ -10,10 +10,10 @@
 namespace cotter::figures {
 
 struct DueMark {
-    std::string label, date;             // "KB-04", "Fri 4 Dec"
-    int column = 0;                      // attachments, slings and hooks, machines and hitches
-    std::optional<rules::Day> latest;    // nothing: not known
-    std::optional<Sign> sign;            // only when something must be done
+    std::string label, date;          // "KB-04", "Fri 4 Dec"
+    int column = 0;                   // attachments, slings and hooks, machines and hitches
+    std::optional<rules::Day> latest; // nothing: not known
+    std::optional<Sign> sign;         // only when something must be done
 };
 
 // The due board as a section through time: today is the ground line, weeks from Monday go down like depth on a staff,

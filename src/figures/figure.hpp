@@ -8,7 +8,9 @@
 
 namespace cotter::figures {
 
-struct Point { double x = 0, y = 0; };
+struct Point {
+    double x = 0, y = 0;
+};
 
 // Source: ISO 128 (line types), from memory: thick 0.5 mm outlines, thin 0.25 mm dimensions, chain line for axes.
 enum class Pen { thick, thin, chain, dashed };
@@ -16,13 +18,40 @@ enum class Fill { none, paper, steel, ink };
 enum class Align { left, centre, right };
 enum class Sign { stop, warning, to_do, in_order };
 
-struct Line { Point from, to; Pen pen = Pen::thin; };
-struct Arrow { Point from, to; bool both_ends = false; };
-struct Polygon { std::vector<Point> points; Fill fill = Fill::none; };
-struct Circle { Point centre; double radius = 0; Pen pen = Pen::thick; Fill fill = Fill::none; };
-struct HatchedRing { Point centre; double outer = 0, inner = 0; }; // cut concrete: 45 degree hatching
-struct Label { Point at; std::string text; Align align = Align::left; double capital = 2.8; bool lettering = true; }; // at: left end of the base line
-struct Mark { Point centre; double size = 6; Sign sign = Sign::stop; };
+struct Line {
+    Point from, to;
+    Pen pen = Pen::thin;
+};
+struct Arrow {
+    Point from, to;
+    bool both_ends = false;
+};
+struct Polygon {
+    std::vector<Point> points;
+    Fill fill = Fill::none;
+};
+struct Circle {
+    Point centre;
+    double radius = 0;
+    Pen pen = Pen::thick;
+    Fill fill = Fill::none;
+};
+struct HatchedRing {
+    Point centre;
+    double outer = 0, inner = 0;
+}; // cut concrete: 45 degree hatching
+struct Label {
+    Point at;
+    std::string text;
+    Align align = Align::left;
+    double capital = 2.8;
+    bool lettering = true;
+}; // at: left end of the base line
+struct Mark {
+    Point centre;
+    double size = 6;
+    Sign sign = Sign::stop;
+};
 
 using Shape = std::variant<Line, Arrow, Polygon, Circle, HatchedRing, Label, Mark>;
 

@@ -27,15 +27,15 @@ std::vector<Record> in_order(std::vector<Record> records)
     std::vector<Record> ordered;
     while (ordered.size() < records.size()) {
         const auto ready = std::find_if(records.begin(), records.end(), [&](const Record& each) {
-            return placed.count(each.hash) == 0
-                   && std::all_of(each.entry.after.begin(), each.entry.after.end(), [&](const std::string& known) {
-                          return here.count(known) == 0 || placed.count(known) > 0;
-                      });
+            return placed.count(each.hash) == 0 &&
+                   std::all_of(each.entry.after.begin(), each.entry.after.end(), [&](const std::string& known) {
+                       return here.count(known) == 0 || placed.count(known) > 0;
+                   });
         });
-        const auto next = ready != records.end() ? ready
-                                                 : std::find_if(records.begin(), records.end(), [&](const Record& each) {
-                                                       return placed.count(each.hash) == 0; // a circle cannot be signed
-                                                   });
+        const auto next =
+            ready != records.end() ? ready : std::find_if(records.begin(), records.end(), [&](const Record& each) {
+                return placed.count(each.hash) == 0; // a circle cannot be signed
+            });
         placed.insert(next->hash);
         ordered.push_back(*next);
     }

@@ -11,10 +11,7 @@ namespace {
 using Said = std::vector<Record>;
 constexpr std::size_t looks_kept = 40; // of this shift's looks at most a few are asked for
 
-Json at_and_by(const Entry& e)
-{
-    return {{"at", e.at.count()}, {"by", e.by}};
-}
+Json at_and_by(const Entry& e) { return {{"at", e.at.count()}, {"by", e.by}}; }
 
 Json with_id(Json body, const Fact& fact)
 {
@@ -83,7 +80,8 @@ void fill_check(Fact& fact, const Said& said)
         if (e.kind == "pre_use_check")
             fact.doc = e.body;
         else if (e.kind == "defect_found")
-            fact.doc = {{"answers", Json::array({{{"item", "defect"}, {"answer", e.body["answer"]}, {"note", e.body["what"]}}})}};
+            fact.doc = {{"answers",
+                         Json::array({{{"item", "defect"}, {"answer", e.body["answer"]}, {"note", e.body["what"]}}})}};
         if (e.kind == "defect_cleared")
             continue;
         fact.doc.update({{"unit", e.about}, {"at", e.at.count()}, {"by", e.who}, {"record", each.hash}});
@@ -105,7 +103,8 @@ void fill_stop(Fact& fact, const Said& said)
     for (const Record& each : said) {
         const Entry& e = each.entry;
         if (e.kind == "stop_called") {
-            fact.doc.update({{"id", each.hash}, {"unit", e.about}, {"why", e.body["why"]}, {"by", e.who}, {"at", e.at.count()}});
+            fact.doc.update(
+                {{"id", each.hash}, {"unit", e.about}, {"why", e.body["why"]}, {"by", e.who}, {"at", e.at.count()}});
             fact.about.push_back(e.about);
         } else {
             fact.doc["lifted"].push_back({{"by", e.who}, {"why", e.body["why"]}});
@@ -119,7 +118,8 @@ void fill_event(Fact& fact, const Said& said)
     fact.doc["assessments"] = fact.doc["looked_by"] = Json::array();
     for (const Record& each : said) {
         if (each.entry.kind == "event_assessed")
-            fact.doc["assessments"].push_back({{"at", each.entry.at.count()}, {"by", each.entry.who}, {"fit", each.entry.body["fit"]}});
+            fact.doc["assessments"].push_back(
+                {{"at", each.entry.at.count()}, {"by", each.entry.who}, {"fit", each.entry.body["fit"]}});
         if (each.entry.kind == "event_looked")
             fact.doc["looked_by"].push_back(each.entry.who);
         if (each.entry.kind == "event_corrected")
@@ -178,7 +178,10 @@ void fill_trench(Fact& fact, const Said& said)
     for (const Record& each : said) {
         const Entry& e = each.entry;
         if (e.kind == "trench_inspection")
-            add_capped(fact.doc["inspections"], {{"at", e.at.count()}, {"by", e.who}, {"by_competent", e.body["by_competent"]}, {"safe", e.body["safe"]}});
+            add_capped(fact.doc["inspections"], {{"at", e.at.count()},
+                                                 {"by", e.who},
+                                                 {"by_competent", e.body["by_competent"]},
+                                                 {"safe", e.body["safe"]}});
         else
             add_capped(fact.doc["disturbed_at"], e.body.value("time_known", true) ? Json(e.at.count()) : Json{});
     }
@@ -198,12 +201,16 @@ void fill_lift(Fact& fact, const Said& said)
     for (const Record& each : said) {
         const Entry& e = each.entry;
         if (e.kind == "lift_asked")
-            fact.doc.update({{"asked_at", e.at.count()}, {"asked_by", e.who}, {"outcome", e.body["outcome"]}, {"pipe", e.body["question"].value("pipe", Json::object()).value("id", "")}});
+            fact.doc.update({{"asked_at", e.at.count()},
+                             {"asked_by", e.who},
+                             {"outcome", e.body["outcome"]},
+                             {"pipe", e.body["question"].value("pipe", Json::object()).value("id", "")}});
         else
             fact.doc[e.kind + "_at"] = e.at.count();
     }
     fact.doc["day"] = rules::to_string(said.front().entry.day);
-    fact.open = fact.doc.contains("picked_up_at") && !fact.doc.contains("set_down_at") && !fact.doc.contains("lift_done_at");
+    fact.open =
+        fact.doc.contains("picked_up_at") && !fact.doc.contains("set_down_at") && !fact.doc.contains("lift_done_at");
 }
 
 void fill_whereabouts(Fact& fact, const Said& said)
@@ -232,7 +239,10 @@ void fill_clock(Fact& fact, const Said& said)
         if (e.kind == "clock_notice")
             fact.doc["kind"] = e.body["kind"];
         else
-            fact.doc["confirmed"].push_back({{"by", e.who}, {"supervisor", e.body.value("supervisor", Json{})}, {"how", e.body.value("how", Json{})}, {"to", e.body["to"]}});
+            fact.doc["confirmed"].push_back({{"by", e.who},
+                                             {"supervisor", e.body.value("supervisor", Json{})},
+                                             {"how", e.body.value("how", Json{})},
+                                             {"to", e.body["to"]}});
     }
 }
 
@@ -250,12 +260,17 @@ void fill_defect(Fact& fact, const Said& said)
 void fill(Fact& fact, const Said& said)
 {
     static const std::map<std::string, void (*)(Fact&, const Said&)> by_kind{
-        {"model", fill_data}, {"chart", fill_data}, {"pipe", fill_data}, {"report", fill_data},
-        {"declaration", fill_paper}, {"interim", fill_paper}, {"shift", fill_shift}, {"person", fill_person},
-        {"check", fill_check}, {"stop", fill_stop}, {"event", fill_event}, {"setting", fill_setting},
-        {"lock", fill_looks}, {"place", fill_looks}, {"coupling", fill_coupling}, {"devices", fill_devices},
-        {"trench", fill_trench}, {"plan", fill_plan}, {"lift", fill_lift}, {"whereabouts", fill_whereabouts},
-        {"clock", fill_clock}, {"defect", fill_defect}};
+        {"model", fill_data},        {"chart", fill_data},
+        {"pipe", fill_data},         {"report", fill_data},
+        {"declaration", fill_paper}, {"interim", fill_paper},
+        {"shift", fill_shift},       {"person", fill_person},
+        {"check", fill_check},       {"stop", fill_stop},
+        {"event", fill_event},       {"setting", fill_setting},
+        {"lock", fill_looks},        {"place", fill_looks},
+        {"coupling", fill_coupling}, {"devices", fill_devices},
+        {"trench", fill_trench},     {"plan", fill_plan},
+        {"lift", fill_lift},         {"whereabouts", fill_whereabouts},
+        {"clock", fill_clock},       {"defect", fill_defect}};
     const auto found = by_kind.find(fact.key.kind);
     (found == by_kind.end() ? fill_newest : found->second)(fact, said);
 }

@@ -54,9 +54,8 @@ Json parse_strictly(std::string_view text)
 {
     DoubledKeys doubled;
     try {
-        return Json::parse(text, [&](int depth, Json::parse_event_t event, Json& parsed) {
-            return doubled(depth, event, parsed);
-        });
+        return Json::parse(
+            text, [&](int depth, Json::parse_event_t event, Json& parsed) { return doubled(depth, event, parsed); });
     } catch (const Json::exception& e) {
         throw FormError{"not JSON: " + without_prefix(e.what())};
     }
@@ -78,8 +77,8 @@ void Reader::finish() const
 
 void Reader::read(const Json& json, const std::string& place, std::int64_t& value)
 {
-    const bool fits = json.is_number_integer()
-                      && !(json.is_number_unsigned() && json.get<std::uint64_t>() > 9'000'000'000'000'000ULL);
+    const bool fits = json.is_number_integer() &&
+                      !(json.is_number_unsigned() && json.get<std::uint64_t>() > 9'000'000'000'000'000ULL);
     if (!fits || json.get<std::int64_t>() < -9'000'000'000'000'000LL)
         refuse(place, json, "a whole number (16 digits at most)");
     value = json.get<std::int64_t>();

@@ -34,15 +34,16 @@ std::string shown(const Json& value);
 // The text as one JSON value; a doubled key, trailing text or a number outside 64 bits is a FormError.
 Json parse_strictly(std::string_view text);
 
-template <class E>
-using EnumNames = std::vector<std::pair<std::string_view, E>>;
+template <class E> using EnumNames = std::vector<std::pair<std::string_view, E>>;
 
 // Which text stands for which value; specialised beside the forms.
-template <class E>
-const EnumNames<E>& names_of();
+template <class E> const EnumNames<E>& names_of();
 
 template <class V, class T>
-concept Described = requires(V& visitor, T& value) { describe(visitor, value); };
+concept Described = requires(V& visitor, T& value)
+{
+    describe(visitor, value);
+};
 
 enum class Strictness { strict, lenient }; // lenient: other keys are somebody else's
 
@@ -55,8 +56,7 @@ public:
             refuse(place_.empty() ? "the line" : place_, object, "an object");
     }
 
-    template <class T>
-    void operator()(const char* key, T& value)
+    template <class T> void operator()(const char* key, T& value)
     {
         known_.insert(key);
         const auto found = object_.find(key);
@@ -67,8 +67,7 @@ public:
     void finish() const;
 
 private:
-    template <class T>
-    void read(const Json& json, const std::string& place, std::optional<T>& value)
+    template <class T> void read(const Json& json, const std::string& place, std::optional<T>& value)
     {
         if (json.is_null())
             return;
@@ -76,8 +75,7 @@ private:
         read(json, place, known);
         value = std::move(known);
     }
-    template <class T>
-    void read(const Json& json, const std::string& place, std::vector<T>& values)
+    template <class T> void read(const Json& json, const std::string& place, std::vector<T>& values)
     {
         if (!json.is_array())
             refuse(place, json, "a list");
@@ -87,16 +85,14 @@ private:
             values.push_back(std::move(each));
         }
     }
-    template <class T>
-    void read(const Json& json, const std::string& place, std::map<std::string, T>& values)
+    template <class T> void read(const Json& json, const std::string& place, std::map<std::string, T>& values)
     {
         if (!json.is_object())
             refuse(place, json, "an object");
         for (const auto& [key, value] : json.items())
             read(value, place + "." + key, values[key]);
     }
-    template <class U>
-    void read(const Json& json, const std::string& place, rules::Quantity<U>& value)
+    template <class U> void read(const Json& json, const std::string& place, rules::Quantity<U>& value)
     {
         std::int64_t count = 0;
         read(json, place, count);
@@ -110,7 +106,7 @@ private:
     void read(const Json& json, const std::string& place, rules::Purpose& value);
 
     template <class T>
-        requires std::is_enum_v<T>
+    requires std::is_enum_v<T>
     void read(const Json& json, const std::string& place, T& value)
     {
         std::string accepted;
@@ -124,7 +120,7 @@ private:
         refuse(place, json, accepted);
     }
     template <class T>
-        requires Described<Reader, T>
+    requires Described<Reader, T>
     void read(const Json& json, const std::string& place, T& value)
     {
         Reader inner{json, place, strictness_};
@@ -132,8 +128,7 @@ private:
         inner.finish();
     }
 
-    template <class T>
-    static T blank()
+    template <class T> static T blank()
     {
         if constexpr (std::is_default_constructible_v<T>)
             return T{};
@@ -150,8 +145,7 @@ private:
 // Writes what is known; absent is left out.
 class Writer {
 public:
-    template <class T>
-    void operator()(const char* key, T& value)
+    template <class T> void operator()(const char* key, T& value)
     {
         Json json = written(value);
         if (!json.is_null())
@@ -160,26 +154,22 @@ public:
     Json object() && { return std::move(object_); }
 
 private:
-    template <class T>
-    static Json written(const std::optional<T>& value) { return value ? written(*value) : Json{}; }
-    template <class T>
-    static Json written(const std::vector<T>& values)
+    template <class T> static Json written(const std::optional<T>& value) { return value ? written(*value) : Json{}; }
+    template <class T> static Json written(const std::vector<T>& values)
     {
         Json list = Json::array();
         for (const auto& each : values)
             list.push_back(written(each));
         return list.empty() ? Json{} : list;
     }
-    template <class T>
-    static Json written(const std::map<std::string, T>& values)
+    template <class T> static Json written(const std::map<std::string, T>& values)
     {
         Json object = Json::object();
         for (const auto& [key, each] : values)
             object[key] = written(each);
         return object.empty() ? Json{} : object;
     }
-    template <class U>
-    static Json written(const rules::Quantity<U>& value) { return value.count(); }
+    template <class U> static Json written(const rules::Quantity<U>& value) { return value.count(); }
     static Json written(std::int64_t value) { return value; }
     static Json written(bool value) { return value; }
     static Json written(const std::string& value) { return value; }
@@ -187,7 +177,7 @@ private:
     static Json written(const rules::Range& value);
 
     template <class T>
-        requires std::is_enum_v<T>
+    requires std::is_enum_v<T>
     static Json written(T value)
     {
         for (const auto& [name, each] : names_of<T>())
@@ -196,7 +186,7 @@ private:
         return {};
     }
     template <class T>
-        requires Described<Writer, T>
+    requires Described<Writer, T>
     static Json written(const T& value)
     {
         Writer inner;
@@ -209,11 +199,9 @@ private:
 
 class SchemaMaker {
 public:
-    template <class T>
-    void operator()(const char* key, T&) { properties_[key] = schema<T>(); }
+    template <class T> void operator()(const char* key, T&) { properties_[key] = schema<T>(); }
 
-    template <class T>
-    static Json object_schema()
+    template <class T> static Json object_schema()
     {
         SchemaMaker maker;
         T value{};
@@ -222,19 +210,21 @@ public:
     }
 
 private:
-    template <class T>
-    struct Is { using type = T; };
+    template <class T> struct Is {
+        using type = T;
+    };
 
-    template <class T>
-    static Json schema() { return schema(Is<T>{}); }
-    template <class T>
-    static Json schema(Is<std::optional<T>>) { return or_null(schema<T>()); }
-    template <class T>
-    static Json schema(Is<std::vector<T>>) { return or_null({{"type", "array"}, {"items", schema<T>()}}); }
-    template <class T>
-    static Json schema(Is<std::map<std::string, T>>) { return or_null({{"type", "object"}, {"additionalProperties", schema<T>()}}); }
-    template <class U>
-    static Json schema(Is<rules::Quantity<U>>) { return {{"type", "integer"}}; }
+    template <class T> static Json schema() { return schema(Is<T>{}); }
+    template <class T> static Json schema(Is<std::optional<T>>) { return or_null(schema<T>()); }
+    template <class T> static Json schema(Is<std::vector<T>>)
+    {
+        return or_null({{"type", "array"}, {"items", schema<T>()}});
+    }
+    template <class T> static Json schema(Is<std::map<std::string, T>>)
+    {
+        return or_null({{"type", "object"}, {"additionalProperties", schema<T>()}});
+    }
+    template <class U> static Json schema(Is<rules::Quantity<U>>) { return {{"type", "integer"}}; }
     static Json schema(Is<std::int64_t>) { return {{"type", "integer"}}; }
     static Json schema(Is<bool>) { return {{"type", "boolean"}}; }
     static Json schema(Is<std::string>) { return {{"type", "string"}}; }
@@ -244,7 +234,7 @@ private:
     static Json or_null(Json schema) { return {{"anyOf", Json::array({std::move(schema), {{"type", "null"}}})}}; }
 
     template <class T>
-        requires std::is_enum_v<T>
+    requires std::is_enum_v<T>
     static Json schema(Is<T>)
     {
         Json names = Json::array();
@@ -253,15 +243,14 @@ private:
         return {{"enum", names}};
     }
     template <class T>
-        requires Described<SchemaMaker, T>
+    requires Described<SchemaMaker, T>
     static Json schema(Is<T>) { return or_null(object_schema<T>()); }
 
     Json properties_ = Json::object();
 };
 
 // Reads a described value from JSON; FormError if it is not of the form.
-template <class T>
-T read_form(const Json& json, Strictness strictness)
+template <class T> T read_form(const Json& json, Strictness strictness)
 {
     T value{};
     Reader reader{json, "", strictness};
@@ -270,8 +259,7 @@ T read_form(const Json& json, Strictness strictness)
     return value;
 }
 
-template <class T>
-Json write_form(const T& value)
+template <class T> Json write_form(const T& value)
 {
     Writer writer;
     describe(writer, const_cast<T&>(value));

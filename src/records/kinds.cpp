@@ -18,10 +18,7 @@ std::string list_of(const Json& names)
 
 void check(const Json& schema, const Json& value, const std::string& place);
 
-std::string under(const std::string& place, const std::string& key)
-{
-    return place.empty() ? key : place + "." + key;
-}
+std::string under(const std::string& place, const std::string& key) { return place.empty() ? key : place + "." + key; }
 
 void check_object(const Json& schema, const Json& value, const std::string& place)
 {
@@ -43,7 +40,8 @@ void check_object(const Json& schema, const Json& value, const std::string& plac
     }
     for (const Json& name : schema.value("required", Json::array()))
         if (!value.contains(name.get<std::string>()) || value[name.get<std::string>()].is_null())
-            throw FormError{under(place, name.get<std::string>()) + " is missing; " + properties[name.get<std::string>()].value("description", "a value") + " is needed"};
+            throw FormError{under(place, name.get<std::string>()) + " is missing; " +
+                            properties[name.get<std::string>()].value("description", "a value") + " is needed"};
 }
 
 void check_string(const Json& schema, const Json& value, const std::string& place)
@@ -57,7 +55,8 @@ void check_string(const Json& schema, const Json& value, const std::string& plac
 void check_integer(const Json& schema, const Json& value, const std::string& place)
 {
     constexpr std::int64_t most = 9'000'000'000'000'000;
-    if (!value.is_number_integer() || (value.is_number_unsigned() && value.get<std::uint64_t>() > static_cast<std::uint64_t>(most)))
+    if (!value.is_number_integer() ||
+        (value.is_number_unsigned() && value.get<std::uint64_t>() > static_cast<std::uint64_t>(most)))
         refuse(place, value, "a whole number");
     const auto least = schema.value("minimum", -most), greatest = schema.value("maximum", most);
     if (value.get<std::int64_t>() < least)
@@ -101,13 +100,13 @@ void check(const Json& schema, const Json& value, const std::string& place)
 {
     if (value.is_null() && !place.empty())
         return;
-    if (schema.contains("enum") && std::find(schema["enum"].begin(), schema["enum"].end(), value) == schema["enum"].end())
+    if (schema.contains("enum") &&
+        std::find(schema["enum"].begin(), schema["enum"].end(), value) == schema["enum"].end())
         refuse(place, value, list_of(schema["enum"]));
     if (schema.contains("const") && value != schema["const"])
         refuse(place, value, schema["const"].dump());
-    if (schema.contains("anyOf")
-        && std::none_of(schema["anyOf"].begin(), schema["anyOf"].end(),
-                        [&](const Json& each) { return accepts(each, value, place); }))
+    if (schema.contains("anyOf") && std::none_of(schema["anyOf"].begin(), schema["anyOf"].end(),
+                                                 [&](const Json& each) { return accepts(each, value, place); }))
         refuse(place, value, schema.value("description", "another form"));
     if (!schema.contains("type"))
         return;
@@ -139,10 +138,7 @@ const Kind* find_kind(std::string_view name)
     return nullptr;
 }
 
-void check_body(const Kind& kind, const Json& body)
-{
-    check(kind.schema, body, "");
-}
+void check_body(const Kind& kind, const Json& body) { check(kind.schema, body, ""); }
 
 std::vector<std::string> private_fields(const Kind& kind)
 {

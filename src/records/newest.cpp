@@ -12,17 +12,21 @@ namespace {
 
 bool weighs(const std::string& field)
 {
-    static const std::set<std::string> masses{"mass_kg", "stated_kg", "water_kg", "mud_kg", "shackles_kg", "bucket_kg",
-                                              "nose_radius_mm", "centre_radius_mm", "pin_to_centre_mm", "density_kg_m3",
-                                              "allowance_percent", "above_crown_mm", "below_invert_mm", "envelope_length_mm",
-                                              "barrel_mm", "socket_mm", "overall_mm", "socket_length_mm", "warning_days", "zone_mm", "tail_swing_mm"};
+    static const std::set<std::string> masses{
+        "mass_kg",          "stated_kg",          "water_kg",          "mud_kg",
+        "shackles_kg",      "bucket_kg",          "nose_radius_mm",    "centre_radius_mm",
+        "pin_to_centre_mm", "density_kg_m3",      "allowance_percent", "above_crown_mm",
+        "below_invert_mm",  "envelope_length_mm", "barrel_mm",         "socket_mm",
+        "overall_mm",       "socket_length_mm",   "warning_days",      "zone_mm",
+        "tail_swing_mm"};
     return masses.count(field) > 0;
 }
 
 // Where yes is what asks for more, yes holds; elsewhere no.
 bool asks_for_more(const std::string& field)
 {
-    static const std::set<std::string> fields{"off_hire", "scrapped", "someone_enters", "expired_card_stops", "setting_is_configuration"};
+    static const std::set<std::string> fields{"off_hire", "scrapped", "someone_enters", "expired_card_stops",
+                                              "setting_is_configuration"};
     return fields.count(field) > 0;
 }
 
@@ -31,7 +35,8 @@ Json safer(const std::string& field, const Json& a, const Json& b)
 {
     if (a.is_number_integer() && b.is_number_integer())
         return weighs(field) ? std::max(a, b) : std::min(a, b);
-    if (a.is_string() && b.is_string() && rules::parse_day(a.get<std::string>()) && rules::parse_day(b.get<std::string>()))
+    if (a.is_string() && b.is_string() && rules::parse_day(a.get<std::string>()) &&
+        rules::parse_day(b.get<std::string>()))
         return std::min(a, b);
     if (a.is_boolean() && b.is_boolean() && field != "adjusts")
         return asks_for_more(field);

@@ -2,10 +2,7 @@
 
 namespace cotter::records {
 
-std::string private_subject(const Entry& entry)
-{
-    return entry.kind + " " + entry.about;
-}
+std::string private_subject(const Entry& entry) { return entry.kind + " " + entry.about; }
 
 std::vector<PrivateRow> set_apart(Entry& entry, const Kind& kind)
 {

@@ -14,7 +14,7 @@ namespace cotter::records {
 struct PrivateRow {
     std::string subject; // kind and what it is about: "person hallam"
     std::string field;
-    std::string salt;    // hex
+    std::string salt; // hex
     std::string value;
     std::string hash() const { return private_hash(salt, value); }
 };

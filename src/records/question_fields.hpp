@@ -7,6 +7,9 @@
 
 namespace cotter::rules {
 
+// A table, a line a few fields.
+// clang-format off
+
 template <class V>
 void describe(V& v, Change& it)
 {

@@ -11,8 +11,7 @@ using namespace rules;
 namespace {
 
 // Ids in a list are unique; so are the tags of the items.
-template <class List, class Key>
-void refuse_doubled(const char* list, const List& values, Key key)
+template <class List, class Key> void refuse_doubled(const char* list, const List& values, Key key)
 {
     std::set<Id> seen;
     for (const auto& each : values)

@@ -14,20 +14,11 @@ void start_sodium()
         throw std::runtime_error{"libsodium cannot start"};
 }
 
-const unsigned char* raw(std::string_view bytes)
-{
-    return reinterpret_cast<const unsigned char*>(bytes.data());
-}
+const unsigned char* raw(std::string_view bytes) { return reinterpret_cast<const unsigned char*>(bytes.data()); }
 
-unsigned char* raw(std::string& bytes)
-{
-    return reinterpret_cast<unsigned char*>(bytes.data());
-}
+unsigned char* raw(std::string& bytes) { return reinterpret_cast<unsigned char*>(bytes.data()); }
 
-std::string prefixed(std::string_view bytes)
-{
-    return std::string{record_prefix} + std::string{bytes};
-}
+std::string prefixed(std::string_view bytes) { return std::string{record_prefix} + std::string{bytes}; }
 
 } // namespace
 
@@ -43,8 +34,8 @@ std::string from_hex(std::string_view hex)
 {
     std::string bytes(hex.size() / 2, '\0');
     std::size_t length = 0;
-    if (sodium_hex2bin(raw(bytes), bytes.size(), hex.data(), hex.size(), nullptr, &length, nullptr) != 0
-        || length * 2 != hex.size())
+    if (sodium_hex2bin(raw(bytes), bytes.size(), hex.data(), hex.size(), nullptr, &length, nullptr) != 0 ||
+        length * 2 != hex.size())
         throw std::invalid_argument{"not hexadecimal"};
     return bytes;
 }
@@ -56,12 +47,10 @@ std::string sha256(std::string_view bytes)
     return to_hex(digest);
 }
 
-std::string record_hash(std::string_view bytes)
-{
-    return sha256(prefixed(bytes));
-}
+std::string record_hash(std::string_view bytes) { return sha256(prefixed(bytes)); }
 
-DeviceKey::DeviceKey(std::string seed) : secret_(crypto_sign_SECRETKEYBYTES, '\0'), public_(crypto_sign_PUBLICKEYBYTES, '\0')
+DeviceKey::DeviceKey(std::string seed)
+    : secret_(crypto_sign_SECRETKEYBYTES, '\0'), public_(crypto_sign_PUBLICKEYBYTES, '\0')
 {
     crypto_sign_seed_keypair(raw(public_), raw(secret_), raw(std::string_view{seed}));
     sodium_memzero(seed.data(), seed.size());
@@ -92,16 +81,18 @@ std::string DeviceKey::sign(std::string_view bytes) const
 {
     const std::string text = prefixed(bytes);
     std::string signature(crypto_sign_BYTES, '\0');
-    crypto_sign_detached(raw(signature), nullptr, raw(std::string_view{text}), text.size(), raw(std::string_view{secret_}));
+    crypto_sign_detached(raw(signature), nullptr, raw(std::string_view{text}), text.size(),
+                         raw(std::string_view{secret_}));
     return to_hex(signature);
 }
 
 bool is_signed_by(std::string_view public_hex, std::string_view bytes, std::string_view signature_hex)
 try {
     const std::string key = from_hex(public_hex), signature = from_hex(signature_hex), text = prefixed(bytes);
-    return to_hex(signature) == signature_hex && key.size() == crypto_sign_PUBLICKEYBYTES && signature.size() == crypto_sign_BYTES
-           && crypto_sign_verify_detached(raw(std::string_view{signature}), raw(std::string_view{text}), text.size(),
-                                          raw(std::string_view{key})) == 0;
+    return to_hex(signature) == signature_hex && key.size() == crypto_sign_PUBLICKEYBYTES &&
+           signature.size() == crypto_sign_BYTES &&
+           crypto_sign_verify_detached(raw(std::string_view{signature}), raw(std::string_view{text}), text.size(),
+                                       raw(std::string_view{key})) == 0;
 } catch (const std::invalid_argument&) {
     return false;
 }

@@ -25,7 +25,7 @@ public:
 
     std::string seed_hex() const;
     std::string public_hex() const;
-    std::string device() const; // SHA-256 of the public key: the device's name in every record
+    std::string device() const;                     // SHA-256 of the public key: the device's name in every record
     std::string sign(std::string_view bytes) const; // over prefix and bytes, hex
 
 private:

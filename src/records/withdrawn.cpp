@@ -15,14 +15,12 @@ Record acting_as(const Record& correction, std::string kind, Json body)
     return record;
 }
 
-std::string why(const Record& correction)
-{
-    return correction.entry.body.value("why", "corrected");
-}
+std::string why(const Record& correction) { return correction.entry.body.value("why", "corrected"); }
 
 const Json* answer_to(const Json& answers, const Json& item)
 {
-    const auto found = std::find_if(answers.begin(), answers.end(), [&](const Json& each) { return each["item"] == item; });
+    const auto found =
+        std::find_if(answers.begin(), answers.end(), [&](const Json& each) { return each["item"] == item; });
     return found == answers.end() ? nullptr : &*found;
 }
 
@@ -43,7 +41,8 @@ std::vector<Record> withdrawn_check(const Record& check, const Record& correctio
         if (each["answer"] == "right" || still_stands(each, answers))
             continue;
         kept.push_back(each);
-        left.push_back(acting_as(correction, "defect_cleared", {{"check", check.hash}, {"item", each["item"]}, {"remedy", why(correction)}}));
+        left.push_back(acting_as(correction, "defect_cleared",
+                                 {{"check", check.hash}, {"item", each["item"]}, {"remedy", why(correction)}}));
     }
     for (const Json& each : answers)
         if (!answer_to(kept, each["item"]))
@@ -72,7 +71,8 @@ std::vector<Record> withdrawn(const Record& record, const Record& correction)
     if (kind == "pre_use_check")
         return withdrawn_check(record, correction);
     if (kind == "event")
-        return {record, acting_as(correction, "event_corrected", is_void(correction) ? Json::object() : correction.entry.body["body"])};
+        return {record, acting_as(correction, "event_corrected",
+                                  is_void(correction) ? Json::object() : correction.entry.body["body"])};
     if (!is_void(correction)) // other words, the same stop
         return {record};
     if (kind == "defect_found")

@@ -27,44 +27,28 @@ Case::Case(const Question& asked, Known<Day> day)
     shift_to = std::min(*asked.now, *asked.shift->end);
 }
 
-bool Case::this_shift(Known<Instant> at) const
-{
-    return at && shift_from && *at >= *shift_from && *at <= *shift_to;
-}
+bool Case::this_shift(Known<Instant> at) const { return at && shift_from && *at >= *shift_from && *at <= *shift_to; }
 
 std::vector<Finding> Findings::sorted() &&
 {
-    const auto key = [](const Finding& f) { return std::make_tuple(weight(f.code), row(f.code), std::string_view{f.about}, f.code); };
+    const auto key = [](const Finding& f) {
+        return std::make_tuple(weight(f.code), row(f.code), std::string_view{f.about}, f.code);
+    };
     std::stable_sort(list_.begin(), list_.end(), [&](const Finding& a, const Finding& b) { return key(a) < key(b); });
     const auto same = [](const Finding& a, const Finding& b) { return a.code == b.code && a.about == b.about; };
     list_.erase(std::unique(list_.begin(), list_.end(), same), list_.end());
     return std::move(list_);
 }
 
-Figure figure(Day day)
-{
-    return day == after_everything ? Figure{} : Figure{day};
-}
+Figure figure(Day day) { return day == after_everything ? Figure{} : Figure{day}; }
 
-Figure figure(Known<Day> day)
-{
-    return day ? Figure{*day} : Figure{};
-}
+Figure figure(Known<Day> day) { return day ? Figure{*day} : Figure{}; }
 
-Figure figure(std::optional<double> number)
-{
-    return number ? Figure{*number} : Figure{};
-}
+Figure figure(std::optional<double> number) { return number ? Figure{*number} : Figure{}; }
 
-std::string about(const Known<Id>& id)
-{
-    return id.value_or(Id{});
-}
+std::string about(const Known<Id>& id) { return id.value_or(Id{}); }
 
-std::string about(const Item* item)
-{
-    return item ? item->tag : std::string{};
-}
+std::string about(const Item* item) { return item ? item->tag : std::string{}; }
 
 const Item* find_item(const Question& question, Role role)
 {
@@ -82,8 +66,8 @@ const Person* find_person(const Question& question, const Id& role)
 
 bool is_in_force_here(const Question& question)
 {
-    return question.plan && yes(question.plan->issued) && yes(question.plan->signed_) && question.plan->site
-           && question.site && question.site->id && *question.plan->site == *question.site->id;
+    return question.plan && yes(question.plan->issued) && yes(question.plan->signed_) && question.plan->site &&
+           question.site && question.site->id && *question.plan->site == *question.site->id;
 }
 
 bool needs_role(const Question& question, const Id& role)

@@ -16,7 +16,7 @@ struct Case {
     const Question& question;
     Day today; // a day that is not known is after everything
     bool dispatch;
-    std::vector<Papers> papers; // one an item, in the items' order
+    std::vector<Papers> papers;          // one an item, in the items' order
     Known<Instant> shift_from, shift_to; // nothing: nothing was done this shift
 
     // Was it done this shift? A dispatch has the instants of its day as its shift.
@@ -40,14 +40,13 @@ private:
 Figure figure(Day day); // nothing for a day that is not known
 Figure figure(Known<Day> day);
 Figure figure(std::optional<double> number);
-template <class U>
-Figure figure(Known<Quantity<U>> quantity)
+template <class U> Figure figure(Known<Quantity<U>> quantity)
 {
     return quantity ? Figure{static_cast<double>(quantity->count())} : Figure{};
 }
 
-std::string about(const Known<Id>& id);      // "" for nothing
-std::string about(const Item* item);         // its tag, "" for no item
+std::string about(const Known<Id>& id); // "" for nothing
+std::string about(const Item* item);    // its tag, "" for no item
 
 // Is the plan issued and signed for this site?
 bool is_in_force_here(const Question& question);

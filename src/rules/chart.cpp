@@ -11,15 +11,13 @@ constexpr std::int64_t device_kg = 1000;
 constexpr std::int64_t device_nm = 40'000;
 
 // The grid lines around a value; both the same on a line.
-struct Bracket { Millimetres low, high; };
+struct Bracket {
+    Millimetres low, high;
+};
 
-bool is_in(const Cell& cell, Sector over)
-{
-    return cell.over == over && cell.height && cell.radius;
-}
+bool is_in(const Cell& cell, Sector over) { return cell.over == over && cell.height && cell.radius; }
 
-template <class Axis>
-std::optional<Bracket> bracket(const Chart& chart, Sector over, Axis axis, Millimetres value)
+template <class Axis> std::optional<Bracket> bracket(const Chart& chart, Sector over, Axis axis, Millimetres value)
 {
     std::optional<Millimetres> low, high;
     for (const Cell& cell : chart.cells) {
@@ -89,7 +87,8 @@ double share(Bracket bracket, Millimetres value)
 {
     if (bracket.low == bracket.high)
         return 0;
-    return static_cast<double>((value - bracket.low).count()) / static_cast<double>((bracket.high - bracket.low).count());
+    return static_cast<double>((value - bracket.low).count()) /
+           static_cast<double>((bracket.high - bracket.low).count());
 }
 
 std::optional<Millimetres> least_rated_radius(const Chart& chart)
@@ -102,10 +101,7 @@ std::optional<Millimetres> least_rated_radius(const Chart& chart)
 }
 
 // kg x 9.81 x m over the limit, in whole numbers.
-bool over_moment(const Cell& cell)
-{
-    return cell.rated->count() * 981 * cell.radius->count() > device_nm * 100 * 1000;
-}
+bool over_moment(const Cell& cell) { return cell.rated->count() * 981 * cell.radius->count() > device_nm * 100 * 1000; }
 
 } // namespace
 

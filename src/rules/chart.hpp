@@ -6,7 +6,9 @@
 
 namespace cotter::rules {
 
-struct ChartPoint { Millimetres radius, height; };
+struct ChartPoint {
+    Millimetres radius, height;
+};
 
 // The rating at a point: the lowest corner of its cell governs (on a grid line only that line's corners); nothing
 // outside the grid or with a blank among the corners. Never extrapolated.

@@ -51,19 +51,10 @@ Day add_months(Day day, Months count)
     return Day{moved.year() / moved.month() / date::last};
 }
 
-Day add_days(Day day, Days count)
-{
-    return day + date::days{static_cast<int>(count.count())};
-}
+Day add_days(Day day, Days count) { return day + date::days{static_cast<int>(count.count())}; }
 
-Days days_between(Day from, Day to)
-{
-    return Days{(to - from).count()};
-}
+Days days_between(Day from, Day to) { return Days{(to - from).count()}; }
 
-Day utc_day(Instant instant)
-{
-    return Day{date::floor<date::days>(std::chrono::seconds{instant.count()})};
-}
+Day utc_day(Instant instant) { return Day{date::floor<date::days>(std::chrono::seconds{instant.count()})}; }
 
 } // namespace cotter::rules

@@ -9,9 +9,9 @@ namespace {
 void ask_lift(const Question& question, Findings& out)
 {
     const Case asked{question, question.day};
-    for (const auto ask : {exam_row, evidence_row, data_row, check_row, setting_row, pipe_row, load_row, reach_row,
-                           hitch_row, plan_row, people_row, place_row, trench_row, unit_row, thread_row, clock_row,
-                           book_row})
+    for (const auto ask :
+         {exam_row, evidence_row, data_row, check_row, setting_row, pipe_row, load_row, reach_row, hitch_row, plan_row,
+          people_row, place_row, trench_row, unit_row, thread_row, clock_row, book_row})
         ask(asked, out);
 }
 

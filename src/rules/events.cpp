@@ -7,10 +7,7 @@ namespace cotter::rules {
 
 namespace {
 
-bool has_begun(const Event& event, Day today)
-{
-    return !event.day || *event.day <= today;
-}
+bool has_begun(const Event& event, Day today) { return !event.day || *event.day <= today; }
 
 bool is_knock(const Event& event)
 {
@@ -25,10 +22,7 @@ bool names_and_passes(const Event& event, Known<Day> examined, Flag safe, const 
     return !event.day || (examined && *examined >= *event.day);
 }
 
-bool passes(const Assessment& each)
-{
-    return yes(each.by_competent) && yes(each.fit);
-}
+bool passes(const Assessment& each) { return yes(each.by_competent) && yes(each.fit); }
 
 // Of one instant the safer counts. One without an instant may be the newest: it serves only where it does not pass.
 bool is_assessed_fit(const Event& event)
@@ -48,9 +42,9 @@ bool is_examined(const Papers& papers, const Item& item, const Event& event, Day
     const bool by_report = std::any_of(papers.reports.begin(), papers.reports.end(),
                                        [&](const Report* report) { return clears(*report, event); });
     return by_report || std::any_of(item.interims.begin(), item.interims.end(), [&](const Interim& interim) {
-        return is_usable(interim, today)
-               && names_and_passes(event, interim.examined, interim.safe, interim.names_events);
-    });
+               return is_usable(interim, today) &&
+                      names_and_passes(event, interim.examined, interim.safe, interim.names_events);
+           });
 }
 
 } // namespace

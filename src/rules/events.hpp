@@ -12,7 +12,8 @@ bool is_event(const Event& event, const Item& item);
 bool can_stop(const Event& event, const Item& item);
 
 // Does it stop the item on that day: from its own day on until an examination or an assessment clears it?
-// A touch never stops. Source: LOLER reg. 9(3)(a)(iv) ("exceptional circumstances"); which events count is the firm's own rule.
+// A touch never stops. Source: LOLER reg. 9(3)(a)(iv) ("exceptional circumstances"); which events count is the firm's
+// own rule.
 bool stops(const Papers& papers, const Item& item, const Event& event, Day today);
 
 // A touch asks for two people who have looked at it.

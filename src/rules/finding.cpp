@@ -109,10 +109,7 @@ constexpr bool table_stands_in_the_order_of_the_codes()
 }
 static_assert(table_stands_in_the_order_of_the_codes());
 
-const CodeFacts& facts(Code code)
-{
-    return table[static_cast<std::size_t>(code)];
-}
+const CodeFacts& facts(Code code) { return table[static_cast<std::size_t>(code)]; }
 
 } // namespace
 

@@ -7,15 +7,9 @@ namespace cotter::rules {
 
 namespace {
 
-double ring_mm2(double outside, double inside)
-{
-    return std::numbers::pi / 4 * (outside * outside - inside * inside);
-}
+double ring_mm2(double outside, double inside) { return std::numbers::pi / 4 * (outside * outside - inside * inside); }
 
-double count(Millimetres length)
-{
-    return static_cast<double>(length.count());
-}
+double count(Millimetres length) { return static_cast<double>(length.count()); }
 
 std::optional<double> density_of(const Pipe& pipe)
 {
@@ -46,9 +40,9 @@ std::optional<double> computed_kg(const Pipe& pipe)
     const auto socket_length = socket_length_of(pipe);
     if (!socket_length || socket_length->count() < 0)
         return std::nullopt;
-    return cylinder_kg({count(*pipe.bore), count(*pipe.barrel), count(*pipe.overall), count(*pipe.socket),
-                        count(*socket_length)},
-                       *density);
+    return cylinder_kg(
+        {count(*pipe.bore), count(*pipe.barrel), count(*pipe.overall), count(*pipe.socket), count(*socket_length)},
+        *density);
 }
 
 } // namespace

@@ -35,8 +35,9 @@ Months months_for(const Question& question, const Item& item, const Report* repo
 
 Paper paper_of(const Question& question, const Item& item, const Report& report)
 {
-    Paper paper{PaperKind::report, &report, report.id ? &*report.id : nullptr, &report.names_events,
-                report.examined, std::nullopt, report.swl, report.safe, report.copy};
+    Paper paper{PaperKind::report,    &report,         report.id ? &*report.id : nullptr,
+                &report.names_events, report.examined, std::nullopt,
+                report.swl,           report.safe,     report.copy};
     const auto lawful = lawful_latest(question, item, report);
     if (report.latest && lawful)
         paper.latest = std::min(*report.latest, *lawful);
@@ -47,8 +48,9 @@ Paper paper_of(const Question& question, const Item& item, const Interim& interi
 {
     const Day end = add_days(*interim.examined, interim_days);
     const Day law = add_months(*interim.examined, months_for(question, item, nullptr));
-    return {PaperKind::interim, nullptr, interim.id ? &*interim.id : nullptr, &interim.names_events,
-            interim.examined, std::min(end, law), interim.swl, interim.safe, interim.copy};
+    return {PaperKind::interim,    nullptr,          interim.id ? &*interim.id : nullptr,
+            &interim.names_events, interim.examined, std::min(end, law),
+            interim.swl,           interim.safe,     interim.copy};
 }
 
 // "Made on or before first service and at most 12 months before it, also where first service lies in the future."
@@ -65,21 +67,24 @@ Paper paper_of(const Question& question, const Item& item, const Declaration& de
 {
     const bool in_service = item.first_service && *item.first_service <= today;
     const Day from = in_service ? *item.first_service : *declaration.made;
-    return {PaperKind::declaration, nullptr, declaration.id ? &*declaration.id : nullptr, nullptr, declaration.made,
-            add_months(from, months_for(question, item, nullptr)), std::nullopt, std::nullopt, declaration.copy};
+    return {PaperKind::declaration,
+            nullptr,
+            declaration.id ? &*declaration.id : nullptr,
+            nullptr,
+            declaration.made,
+            add_months(from, months_for(question, item, nullptr)),
+            std::nullopt,
+            std::nullopt,
+            declaration.copy};
 }
 
 // Nothing counts as the lowest: unknown is the safer.
-template <class T>
-bool lower(const Known<T>& a, const Known<T>& b)
+template <class T> bool lower(const Known<T>& a, const Known<T>& b)
 {
     return a < b; // std::optional orders nothing first
 }
 
-int safe_rank(Flag safe)
-{
-    return !safe ? 1 : *safe ? 2 : 0;
-}
+int safe_rank(Flag safe) { return !safe ? 1 : *safe ? 2 : 0; }
 
 // Of one day: not safe, safe unknown, earlier latest date, lower SWL, no copy here, then id.
 bool is_safer(const Paper& a, const Paper& b)
@@ -113,10 +118,7 @@ void offer(Paper& place, const Paper& paper)
         place = paper;
 }
 
-bool is_after(Known<Day> day, Day today)
-{
-    return day && *day > today;
-}
+bool is_after(Known<Day> day, Day today) { return day && *day > today; }
 
 bool is_dated_after(const Report& report, Day today)
 {
@@ -183,32 +185,24 @@ void look_at_defects(const Question& question, const Item& item, Papers& papers)
 {
     for (const Report* report : papers.reports)
         for (const Defect& defect : report->defects)
-            if ((!defect.unit || *defect.unit == item.tag) && !is_cleared(question, defect)
-                && !is_remedied(papers, *report, defect))
+            if ((!defect.unit || *defect.unit == item.tag) && !is_cleared(question, defect) &&
+                !is_remedied(papers, *report, defect))
                 papers.open.push_back({report, &defect});
 }
 
 } // namespace
 
-bool is_legible_here(const Copy& copy)
-{
-    return yes(copy.legible) && yes(copy.here);
-}
+bool is_legible_here(const Copy& copy) { return yes(copy.legible) && yes(copy.here); }
 
-bool names(const Report& report, const Item& item)
-{
-    return contains(report.units, item.tag);
-}
+bool names(const Report& report, const Item& item) { return contains(report.units, item.tag); }
 
-bool is_full(const Report& report)
-{
-    return report.full.value_or(report.basis != Basis::exceptional);
-}
+bool is_full(const Report& report) { return report.full.value_or(report.basis != Basis::exceptional); }
 
 // Signed by the competent person, with SWL and with safe or not safe stated; else it is none.
 bool is_usable(const Interim& interim, Day today)
 {
-    return yes(interim.signed_) && yes(interim.by_competent) && interim.swl && interim.safe && interim.examined && *interim.examined <= today;
+    return yes(interim.signed_) && yes(interim.by_competent) && interim.swl && interim.safe && interim.examined &&
+           *interim.examined <= today;
 }
 
 Known<Day> lawful_latest(const Question& question, const Item& item, const Report& report)
@@ -222,8 +216,8 @@ Known<Day> lawful_latest(const Question& question, const Item& item, const Repor
 
 bool remedies(const Report& later, const Report& found_by, const Defect& defect)
 {
-    return defect.id && later.examined && found_by.examined && *later.examined > *found_by.examined
-           && contains(later.remedies, *defect.id);
+    return defect.id && later.examined && found_by.examined && *later.examined > *found_by.examined &&
+           contains(later.remedies, *defect.id);
 }
 
 Papers papers_of(const Question& question, const Item& item, Day today)

@@ -37,9 +37,9 @@ struct OpenDefect {
 
 struct Papers {
     Paper governing;
-    Paper newest; // report of any kind
+    Paper newest;                        // report of any kind
     std::vector<const Report*> doubtful; // neither full nor dated nor saying safe: each may be the newest
-    bool future = false; // a report or declaration dated after today, which is not used
+    bool future = false;                 // a report or declaration dated after today, which is not used
     std::vector<OpenDefect> open;
     std::vector<const Report*> reports; // that name the item and may be used
 };

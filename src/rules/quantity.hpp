@@ -8,8 +8,7 @@ namespace cotter::rules {
 // A whole number of one unit. Two quantities mix only if the unit is the same, so a length is never
 // compared with a mass; integers, because a limit must compare the same on every machine.
 // A quantity that nobody recorded is std::optional, never 0.
-template <class Unit>
-class Quantity {
+template <class Unit> class Quantity {
 public:
     constexpr explicit Quantity(std::int64_t count) : count_{count} {}
     constexpr std::int64_t count() const { return count_; }

@@ -1,10 +1,10 @@
 #pragma once
 
 // The facts that a decision is asked with: plain values, nothing to look up.
-// std::nullopt is "not recorded, not known". Ids are text; what a field means stands in question_form.cpp, which reads it.
+// std::nullopt is "not recorded, not known". Ids are text; what a field means stands in question_form.cpp, which reads
+// it.
 
-#include "day.hpp"
-#include "quantity.hpp"
+#include "facts.hpp"
 
 #include <map>
 #include <optional>
@@ -13,47 +13,24 @@
 
 namespace cotter::rules {
 
-using Id = std::string;
-using Flag = std::optional<bool>;
-template <class T>
-using Known = std::optional<T>;
-
-inline bool yes(Flag flag) { return flag.value_or(false); }
-inline bool no(Flag flag) { return flag.has_value() && !*flag; }
-
-enum class Purpose { lift, use, repair, examination, returned, scrap };
-enum class Role { machine, hitch, headplate, hook, sling, attachment };
-enum class ItemClass { accessory, machine, people, undecided };
-enum class Owner { own, hired, lent, cross_hired };
-enum class Basis { six_months, twelve_months, scheme, exceptional, installation };
-enum class Danger { present, could_become };
-enum class Particular { given, not_typed, lacking, not_applicable };
-enum class EventKind {
-    touch, knock, slip, drop, overload, repair, welding, alteration, accident, like_for_like, lay_up
-};
-enum class Answered { right, report, stop };
-enum class SettingKind { changed, seen };
-enum class Shape { straight, bend, junction, cut, other };
-enum class Sector { front, side, both };
-enum class Mounting { free, rigid };
-enum class Listed { listed, missing, not_applicable };
-enum class NoticeKind { back, jump };
-enum class How { phone, pin };
-enum class StaledBy { coupling, setting };
-
 // A known range includes both ends; `any` means that the maker does not limit it.
 struct Range {
     bool any = false;
     Known<Millimetres> least, greatest;
 };
 
-struct Change { Known<Instant> at; Known<Id> by; };
+struct Change {
+    Known<Instant> at;
+    Known<Id> by;
+};
 struct Proof {
     Known<Change> changed;
     std::vector<Change> compared;
 };
 
-struct Copy { Flag legible, here; };
+struct Copy {
+    Flag legible, here;
+};
 
 struct State {
     Known<Id> name;
@@ -89,7 +66,10 @@ struct Sling {
     Flag symmetric;
 };
 
-struct Stop { Known<Id> id; Flag lifted_by_entitled; };
+struct Stop {
+    Known<Id> id;
+    Flag lifted_by_entitled;
+};
 
 struct Interim {
     Known<Id> id;
@@ -112,8 +92,13 @@ struct SheetItem {
     std::vector<StaledBy> staled_by;
 };
 
-struct LockSeen { Known<Instant> at; Flag own_eyes, locked; };
-struct LooseParts { Known<Listed> headplate, pin, keeper; };
+struct LockSeen {
+    Known<Instant> at;
+    Flag own_eyes, locked;
+};
+struct LooseParts {
+    Known<Listed> headplate, pin, keeper;
+};
 
 struct Item {
     Known<Role> role;
@@ -139,7 +124,10 @@ struct Item {
     std::vector<Id> disputed;
 };
 
-struct Configuration { Known<Id> name; Known<Kilograms> swl; };
+struct Configuration {
+    Known<Id> name;
+    Known<Kilograms> swl;
+};
 
 struct Defect {
     Known<Id> id;
@@ -171,8 +159,14 @@ struct Report {
     std::vector<Id> disputed;
 };
 
-struct Clearing { Known<Id> defect; Flag by_competent; };
-struct Assessment { Known<Instant> at; Flag by_competent, fit; };
+struct Clearing {
+    Known<Id> defect;
+    Flag by_competent;
+};
+struct Assessment {
+    Known<Instant> at;
+    Flag by_competent, fit;
+};
 
 struct Event {
     Known<Id> id;
@@ -186,7 +180,10 @@ struct Event {
     std::vector<Id> looked_by;
 };
 
-struct ClearedBy { Known<Id> by; Flag entitled; };
+struct ClearedBy {
+    Known<Id> by;
+    Flag entitled;
+};
 
 struct Answer {
     Known<Id> unit, item;
@@ -255,7 +252,10 @@ struct Person {
     std::vector<Id> disputed;
 };
 
-struct Signature { Known<Id> person; Known<std::int64_t> issue; };
+struct Signature {
+    Known<Id> person;
+    Known<std::int64_t> issue;
+};
 
 struct Plan {
     Known<Id> id;
@@ -283,7 +283,10 @@ struct Place {
     std::vector<Id> disputed;
 };
 
-struct Inspection { Known<Instant> at; Flag by_competent, safe; };
+struct Inspection {
+    Known<Instant> at;
+    Flag by_competent, safe;
+};
 
 struct Trench {
     Flag none, someone_enters;
@@ -320,8 +323,13 @@ struct Clock {
     Known<Instant> newest_record_at;
 };
 
-struct Book { Flag opening_check_done, damaged, forked; };
-struct Shift { Known<Instant> start, end; Known<Day> last_day; };
+struct Book {
+    Flag opening_check_done, damaged, forked;
+};
+struct Shift {
+    Known<Instant> start, end;
+    Known<Day> last_day;
+};
 
 struct Site {
     Known<Id> id;
@@ -357,30 +365,6 @@ struct Question {
     Known<Clock> clock;
     Known<Book> book;
 };
-
-// Ids of one question are short and alike: most differ at an end, which is cheap to see.
-inline bool same(const Id& a, const Id& b)
-{
-    return a.size() == b.size() && (a.empty() || (a.back() == b.back() && a.front() == b.front())) && a == b;
-}
-inline bool same(const Known<Id>& a, const Id& b) { return a && same(*a, b); }
-
-// Is there such an element in the list?
-template <class List, class Value>
-bool contains(const List& list, const Value& value)
-{
-    for (const auto& each : list)
-        if (each == value)
-            return true;
-    return false;
-}
-inline bool contains(const std::vector<Id>& list, const Id& value)
-{
-    for (const Id& each : list)
-        if (same(each, value))
-            return true;
-    return false;
-}
 
 const Item* find_item(const Question& question, Role role);
 const Person* find_person(const Question& question, const Id& role);

@@ -13,14 +13,11 @@ namespace {
 
 bool has_sheet(const Item& item)
 {
-    return item.role == Role::machine || item.role == Role::hitch || item.role == Role::attachment
-           || item.role == Role::sling || item.role == Role::hook;
+    return item.role == Role::machine || item.role == Role::hitch || item.role == Role::attachment ||
+           item.role == Role::sling || item.role == Role::hook;
 }
 
-bool is_about(const Answer& answer, const Item& item)
-{
-    return same(answer.unit, item.tag);
-}
+bool is_about(const Answer& answer, const Item& item) { return same(answer.unit, item.tag); }
 
 using Answers = std::vector<const Answer*>;
 
@@ -74,8 +71,8 @@ bool set_since(const Case& asked, const Answer& answer)
 
 bool befell_since(const Event& event, const Item& item, const Answer& answer)
 {
-    return contains(event.units, item.tag) && event.kind != EventKind::touch && is_event(event, item)
-           && (!event.at || *event.at > *answer.at);
+    return contains(event.units, item.tag) && event.kind != EventKind::touch && is_event(event, item) &&
+           (!event.at || *event.at > *answer.at);
 }
 
 // The attachment's sheet covers its headplate.
@@ -90,19 +87,19 @@ bool befallen_since(const Case& asked, const Item& item, const Answer& answer)
 
 bool is_stale(const Case& asked, const Item& item, const SheetItem& line, const Answer& answer)
 {
-    return operator_or_machine_changed(asked, answer)
-           || (contains(line.staled_by, StaledBy::coupling) && coupled_since(asked, answer))
-           || (contains(line.staled_by, StaledBy::setting) && set_since(asked, answer))
-           || befallen_since(asked, item, answer);
+    return operator_or_machine_changed(asked, answer) ||
+           (contains(line.staled_by, StaledBy::coupling) && coupled_since(asked, answer)) ||
+           (contains(line.staled_by, StaledBy::setting) && set_since(asked, answer)) ||
+           befallen_since(asked, item, answer);
 }
 
 // Nobody entitled, other than the one who answered, has cleared it.
 bool stands(const Answer& answer, Answered kind)
 {
-    return answer.answer == kind
-           && std::none_of(answer.cleared.begin(), answer.cleared.end(), [&](const ClearedBy& each) {
-                  return yes(each.entitled) && each.by && answer.by && *each.by != *answer.by;
-              });
+    return answer.answer == kind &&
+           std::none_of(answer.cleared.begin(), answer.cleared.end(), [&](const ClearedBy& each) {
+               return yes(each.entitled) && each.by && answer.by && *each.by != *answer.by;
+           });
 }
 
 // Of several answers of the newest instant any stale one counts.

@@ -20,8 +20,7 @@ bool is_proved(const Proof& proof)
 }
 
 // Proved and not disputed? Said of a model, chart, pipe or report.
-template <class Data>
-void ask(const Data& data, Findings& out)
+template <class Data> void ask(const Data& data, Findings& out)
 {
     if (!is_proved(data.proof))
         out.add(Code::data_unproved, about(data.id));
@@ -38,12 +37,12 @@ bool clears_an_event(const Case& asked, const Item& item, const Report& report)
 
 bool clears_a_defect(const Papers& papers, const Item& item, const Report& report)
 {
-    return !report.remedies.empty()
-           && std::any_of(papers.reports.begin(), papers.reports.end(), [&](const Report* found_by) {
-                  return std::any_of(found_by->defects.begin(), found_by->defects.end(), [&](const Defect& defect) {
-                      return (!defect.unit || *defect.unit == item.tag) && remedies(report, *found_by, defect);
-                  });
-              });
+    return !report.remedies.empty() &&
+           std::any_of(papers.reports.begin(), papers.reports.end(), [&](const Report* found_by) {
+               return std::any_of(found_by->defects.begin(), found_by->defects.end(), [&](const Defect& defect) {
+                   return (!defect.unit || *defect.unit == item.tag) && remedies(report, *found_by, defect);
+               });
+           });
 }
 
 bool is_used(const Case& asked, std::size_t i, const Report& report)
@@ -52,8 +51,9 @@ bool is_used(const Case& asked, std::size_t i, const Report& report)
     const Papers& papers = asked.papers[i];
     const bool open = std::any_of(papers.open.begin(), papers.open.end(),
                                   [&](const OpenDefect& each) { return each.report == &report; });
-    return &report == papers.governing.report || &report == papers.newest.report || contains(papers.doubtful, &report)
-           || open || clears_an_event(asked, item, report) || clears_a_defect(papers, item, report);
+    return &report == papers.governing.report || &report == papers.newest.report ||
+           contains(papers.doubtful, &report) || open || clears_an_event(asked, item, report) ||
+           clears_a_defect(papers, item, report);
 }
 
 void ask_reports(const Case& asked, Findings& out)
@@ -74,8 +74,7 @@ void ask_items(const Case& asked, Findings& out)
     }
 }
 
-template <class Fact>
-void ask_disputed(const Known<Fact>& fact, Findings& out)
+template <class Fact> void ask_disputed(const Known<Fact>& fact, Findings& out)
 {
     if (fact && !fact->disputed.empty())
         out.add(Code::fact_disputed, about(fact->id));

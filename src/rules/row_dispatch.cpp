@@ -9,10 +9,7 @@ namespace cotter::rules {
 
 namespace {
 
-bool is_settled(Known<Listed> part)
-{
-    return part == Listed::listed || part == Listed::not_applicable;
-}
+bool is_settled(Known<Listed> part) { return part == Listed::listed || part == Listed::not_applicable; }
 
 void ask_parts(const Item& item, Findings& out)
 {
@@ -42,8 +39,8 @@ void ask_hire(const Case& asked, const Order& order, std::size_t i, Findings& ou
 
 bool is_open(const Order& order)
 {
-    return order.pipes.empty() || !order.hitch || !order.end_day
-           || std::any_of(order.pipes.begin(), order.pipes.end(), [](const Pipe& pipe) { return !pipe.barrel; });
+    return order.pipes.empty() || !order.hitch || !order.end_day ||
+           std::any_of(order.pipes.begin(), order.pipes.end(), [](const Pipe& pipe) { return !pipe.barrel; });
 }
 
 } // namespace

@@ -1,5 +1,6 @@
 // Row evidence: does the paper travel with the unit?
-// Source: LOLER 1998 reg. 9(4): physical evidence accompanies equipment that leaves an undertaking or comes from another.
+// Source: LOLER 1998 reg. 9(4): physical evidence accompanies equipment that leaves an undertaking or comes from
+// another.
 
 #include "case.hpp"
 

@@ -27,8 +27,7 @@ std::array<State, 5> where_it_applies(const Particulars& p)
     return {p.manufactured, p.tests, p.installation, p.defect_parts, p.authenticator};
 }
 
-template <class States>
-bool any_untyped(const States& states)
+template <class States> bool any_untyped(const States& states)
 {
     return std::any_of(states.begin(), states.end(), untyped);
 }
@@ -36,8 +35,8 @@ bool any_untyped(const States& states)
 // One of the seven items that a report must say before it serves.
 bool an_item_is_untyped(const Report& report)
 {
-    return !report.identity || !report.examiner || !report.basis || !report.examined || !report.latest || !report.swl
-           || !report.safe;
+    return !report.identity || !report.examiner || !report.basis || !report.examined || !report.latest || !report.swl ||
+           !report.safe;
 }
 
 bool is_incomplete(const Item& item, const Report& report)
@@ -52,8 +51,8 @@ bool is_incomplete(const Item& item, const Report& report)
 
 bool has_particulars_to_type(const Report& report)
 {
-    return is_legible_here(report.copy)
-           && (any_untyped(always_due(report.particulars)) || any_untyped(where_it_applies(report.particulars)));
+    return is_legible_here(report.copy) &&
+           (any_untyped(always_due(report.particulars)) || any_untyped(where_it_applies(report.particulars)));
 }
 
 bool defect_stops(const Defect& defect, Day today)
@@ -63,16 +62,17 @@ bool defect_stops(const Defect& defect, Day today)
 
 bool any_doubtful(const Papers& papers, Flag safe)
 {
-    return std::any_of(papers.doubtful.begin(), papers.doubtful.end(), [&](const Report* each) { return each->safe == safe; });
+    return std::any_of(papers.doubtful.begin(), papers.doubtful.end(),
+                       [&](const Report* each) { return each->safe == safe; });
 }
 
 bool is_unsafe(const Papers& papers, Day today)
 {
     const bool says_not = (papers.newest && no(papers.newest.safe)) || any_doubtful(papers, Flag{false});
     const bool interim_says_not = papers.governing.kind == PaperKind::interim && no(papers.governing.safe);
-    return says_not || interim_says_not
-           || std::any_of(papers.open.begin(), papers.open.end(),
-                          [&](const OpenDefect& open) { return defect_stops(*open.defect, today); });
+    return says_not || interim_says_not ||
+           std::any_of(papers.open.begin(), papers.open.end(),
+                       [&](const OpenDefect& open) { return defect_stops(*open.defect, today); });
 }
 
 bool is_another_configuration(const Case& asked, const Item& item, const Report& report)

@@ -7,10 +7,7 @@ namespace cotter::rules {
 
 namespace {
 
-bool is_locked(const LockSeen& look)
-{
-    return yes(look.own_eyes) && yes(look.locked);
-}
+bool is_locked(const LockSeen& look) { return yes(look.own_eyes) && yes(look.locked); }
 
 // The newest look this shift and since coupling, by anyone; of one instant the safer counts.
 bool lock_seen(const Case& asked, const Item& hitch)

@@ -11,14 +11,17 @@ namespace cotter::rules {
 
 namespace {
 
-struct Codes { Code unrated, over, near; };
+struct Codes {
+    Code unrated, over, near;
+};
 
 std::optional<Codes> codes_of(Role role)
 {
     switch (role) {
     case Role::machine: return std::nullopt;
     case Role::hitch: return Codes{Code::hitch_unrated, Code::hitch_over_rating, Code::hitch_near_rating};
-    case Role::headplate: return Codes{Code::headplate_unrated, Code::headplate_over_rating, Code::headplate_near_rating};
+    case Role::headplate:
+        return Codes{Code::headplate_unrated, Code::headplate_over_rating, Code::headplate_near_rating};
     case Role::hook: return Codes{Code::hook_unrated, Code::hook_over_rating, Code::hook_near_rating};
     case Role::sling: return Codes{Code::sling_unrated, Code::sling_over_rating, Code::sling_near_rating};
     case Role::attachment:
@@ -27,10 +30,7 @@ std::optional<Codes> codes_of(Role role)
     return std::nullopt;
 }
 
-Known<Kilograms> lowest(Known<Kilograms> a, Known<Kilograms> b)
-{
-    return a && b ? std::min(*a, *b) : (a ? a : b);
-}
+Known<Kilograms> lowest(Known<Kilograms> a, Known<Kilograms> b) { return a && b ? std::min(*a, *b) : (a ? a : b); }
 
 // The governing report's SWL, for today's configuration where it gives one for each.
 Known<Kilograms> reported_swl(const Case& asked, std::size_t i)
@@ -46,10 +46,7 @@ Known<Kilograms> reported_swl(const Case& asked, std::size_t i)
     return swl;
 }
 
-Known<Kilograms> model_rating(const Item& item)
-{
-    return item.model ? item.model->rating : std::nullopt;
-}
+Known<Kilograms> model_rating(const Item& item) { return item.model ? item.model->rating : std::nullopt; }
 
 void compare(const Item& item, const Codes& codes, std::optional<double> load, Kilograms rating, Findings& out)
 {

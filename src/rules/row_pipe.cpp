@@ -27,10 +27,7 @@ Figure nearest_end(const Known<Range>& range, Known<Millimetres> value)
     return range->least && *value < *range->least ? figure(range->least) : figure(range->greatest);
 }
 
-bool takes_socket(const Model& model, const Pipe& pipe)
-{
-    return takes(model.socket, pipe.socket);
-}
+bool takes_socket(const Model& model, const Pipe& pipe) { return takes(model.socket, pipe.socket); }
 
 bool takes_barrel(const Model& model, const Pipe& pipe)
 {
@@ -71,8 +68,8 @@ void ask_mass(const Model& model, const Pipe& pipe, Findings& out)
     const double limit = model.greatest_pipe ? static_cast<double>(model.greatest_pipe->count()) : 0;
     if (!mass.used || !model.greatest_pipe || *mass.used > limit)
         out.add(Code::pipe_mass, about(pipe.id), figure(mass.used), figure(model.greatest_pipe), Unit::kilogram);
-    if (pipe.stated && mass.computed
-        && static_cast<double>(pipe.stated->count()) * 100 < *mass.computed * doubted_percent)
+    if (pipe.stated && mass.computed &&
+        static_cast<double>(pipe.stated->count()) * 100 < *mass.computed * doubted_percent)
         out.add(Code::pipe_mass_differs, about(pipe.id), figure(pipe.stated), figure(mass.computed), Unit::kilogram);
 }
 

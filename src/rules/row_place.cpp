@@ -29,7 +29,8 @@ const Confirmation* newest_by(const Case& asked, const Place& place, const Id& p
 void place_row(const Case& asked, Findings& out)
 {
     const auto& place = asked.question.place;
-    const Person* who = find_person(asked.question, needs_role(asked.question, "supervisor") ? "supervisor" : "operator");
+    const Person* who =
+        find_person(asked.question, needs_role(asked.question, "supervisor") ? "supervisor" : "operator");
     const Confirmation* newest = place && who ? newest_by(asked, *place, *who->id) : nullptr;
     if (!newest || !is_all_right(*newest))
         out.add(Code::place_unconfirmed, place ? about(place->id) : std::string{});

@@ -24,8 +24,8 @@ bool names_gear(const Plan& plan, const Question& question)
 
 bool names_pipe_and_place(const Plan& plan, const Question& question)
 {
-    return question.pipe && question.pipe->id && contains(plan.pipes, *question.pipe->id) && question.place
-           && question.place->id && contains(plan.places, *question.place->id);
+    return question.pipe && question.pipe->id && contains(plan.pipes, *question.pipe->id) && question.place &&
+           question.place->id && contains(plan.places, *question.place->id);
 }
 
 // A limit that the plan does not state is outside; a load or radius unknown on our side is another row's matter.

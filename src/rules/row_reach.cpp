@@ -13,14 +13,12 @@ namespace {
 
 constexpr double gravity = 9.81; // m/s2
 
-bool differs(const Known<Id>& a, const Known<Id>& b)
-{
-    return !a || !b || *a != *b;
-}
+bool differs(const Known<Id>& a, const Known<Id>& b) { return !a || !b || *a != *b; }
 
 bool is_for_another_machine(const Chart& chart, const SetUp& now)
 {
-    return differs(chart.arm, now.arm) || differs(chart.blade, now.blade) || differs(chart.counterweight, now.counterweight);
+    return differs(chart.arm, now.arm) || differs(chart.blade, now.blade) ||
+           differs(chart.counterweight, now.counterweight);
 }
 
 // The greatest radius with the heights of pick, slew and lay; the lowest rating of the three, nothing off the chart.

@@ -11,16 +11,13 @@ namespace cotter::rules {
 
 namespace {
 
-bool is_range_known(const State& state)
-{
-    return state.least && state.greatest;
-}
+bool is_range_known(const State& state) { return state.least && state.greatest; }
 
 // A look that does not come before the last change: neither by its time, nor known to the change.
 bool is_since_change(const Standing& standing, const SettingRecord& look)
 {
-    return look.at && standing.changed_at && *look.at >= *standing.changed_at && look.id
-           && !contains(standing.known_to_changes, *look.id);
+    return look.at && standing.changed_at && *look.at >= *standing.changed_at && look.id &&
+           !contains(standing.known_to_changes, *look.id);
 }
 
 // By eye, this shift; of what stands, since the last change. While records differ any look serves.
@@ -36,16 +33,17 @@ bool seen_by_eye_this_shift(const Case& asked, const Standing& standing)
 // A second person, authorised for the model, at the unit, with own PIN, since the last change.
 bool is_second_look(const Standing& standing, const SettingRecord& each)
 {
-    return each.kind == SettingKind::seen && each.state == standing.state && is_since_change(standing, each) && each.by
-           && !contains(standing.changers, *each.by) && yes(each.authorised) && yes(each.at_unit) && yes(each.own_pin);
+    return each.kind == SettingKind::seen && each.state == standing.state && is_since_change(standing, each) &&
+           each.by && !contains(standing.changers, *each.by) && yes(each.authorised) && yes(each.at_unit) &&
+           yes(each.own_pin);
 }
 
 bool is_unseen(const Case& asked, const Standing& standing)
 {
     const auto& records = asked.question.setting_records;
-    return standing.changer_unknown
-           || std::none_of(records.begin(), records.end(),
-                           [&](const SettingRecord& each) { return is_second_look(standing, each); });
+    return standing.changer_unknown || std::none_of(records.begin(), records.end(), [&](const SettingRecord& each) {
+               return is_second_look(standing, each);
+           });
 }
 
 // The barrels that are known: of the pipe, or for a dispatch of each size ordered.
@@ -81,8 +79,8 @@ bool add_if_none_serves(const Item& item, const std::vector<Millimetres>& barrel
 
 bool add_if_wrong(const Item& item, const State& state, const std::vector<Millimetres>& barrels, Findings& out)
 {
-    if (barrels.empty()
-        || std::any_of(barrels.begin(), barrels.end(), [&](Millimetres barrel) { return serves(state, barrel); }))
+    if (barrels.empty() ||
+        std::any_of(barrels.begin(), barrels.end(), [&](Millimetres barrel) { return serves(state, barrel); }))
         return false;
     out.add(Code::setting_wrong, item.tag, static_cast<double>(barrels[0].count()), nearest_end(state, barrels[0]),
             Unit::millimetre);
@@ -99,8 +97,8 @@ void ask_adjusted(const Case& asked, const Item& item, Findings& out)
         out.add(Code::setting_unknown, item.tag);
     else if (standing.disputed)
         out.add(Code::setting_disputed, item.tag);
-    else if (!add_if_none_serves(item, known, out) && !add_if_wrong(item, *state, known, out)
-             && is_unseen(asked, standing))
+    else if (!add_if_none_serves(item, known, out) && !add_if_wrong(item, *state, known, out) &&
+             is_unseen(asked, standing))
         out.add(Code::setting_unseen, item.tag);
 }
 

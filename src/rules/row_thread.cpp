@@ -10,25 +10,16 @@ namespace cotter::rules {
 
 namespace {
 
-double count(Millimetres length)
-{
-    return static_cast<double>(length.count());
-}
+double count(Millimetres length) { return static_cast<double>(length.count()); }
 
-bool known(const Strutting& s)
-{
-    return s.gap && s.clearance && s.strut_depth && s.room;
-}
+bool known(const Strutting& s) { return s.gap && s.clearance && s.strut_depth && s.room; }
 
 bool known(const Model& model)
 {
     return model.envelope_length && model.above_crown && model.below_invert && model.tilt_limit;
 }
 
-bool known(const Pipe& pipe)
-{
-    return pipe.overall && pipe.barrel && pipe.socket;
-}
+bool known(const Pipe& pipe) { return pipe.overall && pipe.barrel && pipe.socket; }
 
 // The pipe together with the attachment: the greater length, the greatest outside and what stands above and below it.
 Passage passage(const Strutting& s, const Model& model, const Pipe& pipe)
@@ -54,8 +45,8 @@ void thread_row(const Case& asked, Findings& out)
     const std::string place = question.place ? about(question.place->id) : std::string{};
     const Item* attachment = find_item(question, Role::attachment);
     const Model* model = attachment && attachment->model ? &*attachment->model : nullptr;
-    if (!question.thread || !known(*question.thread) || !model || !known(*model) || !question.pipe
-        || !known(*question.pipe)) {
+    if (!question.thread || !known(*question.thread) || !model || !known(*model) || !question.pipe ||
+        !known(*question.pipe)) {
         out.add(Code::thread_unknown, place);
         return;
     }

@@ -7,10 +7,7 @@ namespace cotter::rules {
 
 namespace {
 
-bool is_safe(const Inspection& each)
-{
-    return yes(each.by_competent) && yes(each.safe);
-}
+bool is_safe(const Inspection& each) { return yes(each.by_competent) && yes(each.safe); }
 
 // A fall of ground without a time is after everything.
 bool is_since_disturbed(const Trench& trench, Instant at)

@@ -70,16 +70,10 @@ std::optional<LegAngle> from_measure(const Sling& sling)
     return LegAngle{band, static_cast<double>(angle) / 1000};
 }
 
-bool must_use_table(const Sling& sling)
-{
-    return sling.kind == "chain" && sling.grade == 8;
-}
+bool must_use_table(const Sling& sling) { return sling.kind == "chain" && sling.grade == 8; }
 
 // Which rule applies is itself unknown.
-bool kind_unknown(const Sling& sling)
-{
-    return !sling.kind || (sling.kind == "chain" && !sling.grade);
-}
+bool kind_unknown(const Sling& sling) { return !sling.kind || (sling.kind == "chain" && !sling.grade); }
 
 } // namespace
 

@@ -25,7 +25,9 @@ public:
     Standing standing() const;
 
 private:
-    struct Pair { std::size_t a, b; };
+    struct Pair {
+        std::size_t a, b;
+    };
 
     void order_by_time(const std::vector<SettingRecord>& records);
     const SettingRecord& record(std::size_t i) const { return *records_[i]; }
@@ -52,9 +54,9 @@ private:
 
     std::vector<const SettingRecord*> records_; // by time
     std::vector<char> past_;                    // a row a record: what it reaches
-    std::vector<std::size_t> order_; // what a record knows comes before it
-    std::vector<Pair> pairs_;        // that say different states
-    std::set<std::size_t> enders_;   // looks at the unit that knew of a dispute
+    std::vector<std::size_t> order_;            // what a record knows comes before it
+    std::vector<Pair> pairs_;                   // that say different states
+    std::set<std::size_t> enders_;              // looks at the unit that knew of a dispute
 };
 
 void History::order_by_time(const std::vector<SettingRecord>& records)
@@ -124,10 +126,7 @@ void History::dispute_with_concurrent(std::size_t record, bool with_looks)
     }
 }
 
-void History::take_change(std::size_t change)
-{
-    dispute_with_concurrent(change, true);
-}
+void History::take_change(std::size_t change) { dispute_with_concurrent(change, true); }
 
 bool History::is_superseded(std::size_t claim, std::size_t within) const
 {

@@ -10,11 +10,11 @@ namespace cotter::rules {
 
 struct Standing {
     bool ever_changed = false;
-    bool disputed = false;         // until one later look at the unit that knew of every change and look in the dispute
-    Known<Id> state;               // nothing: never changed, or not said
-    Known<Instant> changed_at;     // of the last change; nothing: not known when
+    bool disputed = false;     // until one later look at the unit that knew of every change and look in the dispute
+    Known<Id> state;           // nothing: never changed, or not said
+    Known<Instant> changed_at; // of the last change; nothing: not known when
     std::vector<Id> known_to_changes; // records that the last changes knew: looks before them
-    std::vector<Id> changers;      // all who may have set what stands
+    std::vector<Id> changers;         // all who may have set what stands
     bool changer_unknown = false;
     bool change_time_unknown = false;
 };

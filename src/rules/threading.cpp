@@ -32,10 +32,7 @@ bool passes_whole(const Passage& p, double tilt)
     return within(plan_length(p.length, p.depth, tilt), p.gap - 2 * p.clearance);
 }
 
-bool passes_threaded(const Passage& p, double tilt)
-{
-    return tilt > 0 && within(threaded_gap(p, tilt), p.gap);
-}
+bool passes_threaded(const Passage& p, double tilt) { return tilt > 0 && within(threaded_gap(p, tilt), p.gap); }
 
 // Tilts at which a cos t + b sin t = wanted, in degrees.
 std::vector<double> roots(double a, double b, double wanted)
@@ -49,10 +46,7 @@ std::vector<double> roots(double a, double b, double wanted)
 }
 
 // (D + 2c) + v cos t = G sin t.
-std::vector<double> threaded_roots(const Passage& p)
-{
-    return roots(-p.strut_depth, p.gap, p.depth + 2 * p.clearance);
-}
+std::vector<double> threaded_roots(const Passage& p) { return roots(-p.strut_depth, p.gap, p.depth + 2 * p.clearance); }
 
 // A least tilt lies at 0 or where a limit is just met.
 std::vector<double> candidates(const Passage& p)
@@ -69,7 +63,8 @@ std::vector<double> candidates(const Passage& p)
 }
 
 // The least tilt that passes the gap; a way only if there is room at that tilt.
-std::optional<double> least_tilt(const Passage& p, const std::vector<double>& tilts, bool (*passes)(const Passage&, double))
+std::optional<double> least_tilt(const Passage& p, const std::vector<double>& tilts,
+                                 bool (*passes)(const Passage&, double))
 {
     const auto found = std::find_if(tilts.begin(), tilts.end(), [&](double tilt) { return passes(p, tilt); });
     return found != tilts.end() && has_room(p, *found) ? std::optional{*found} : std::nullopt;

@@ -18,7 +18,7 @@ std::string grouped(std::string digits)
 {
     if (digits.size() < 5)
         return digits;
-    for (std::size_t i = digits.size() - 3; i > 0 && i < digits.size(); i = i > 3 ? i - 3 : 0)
+    for (std::size_t i = digits.size() - 3; i > 0 && i<digits.size(); i = i> 3 ? i - 3 : 0)
         digits.insert(i, " ");
     return digits;
 }
@@ -39,10 +39,7 @@ std::string counted(double value, rules::Unit unit)
 
 } // namespace
 
-std::string whole(double value)
-{
-    return grouped(fmt::format("{:.0f}", std::ceil(value - 1e-9) + 0.0));
-}
+std::string whole(double value) { return grouped(fmt::format("{:.0f}", std::ceil(value - 1e-9) + 0.0)); }
 
 std::string amount(const rules::Figure& value, rules::Unit unit)
 {

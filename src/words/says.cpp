@@ -44,8 +44,8 @@ std::string outside(const Finding& finding)
 {
     if (finding.unit == Unit::none)
         return "Machine, attachment, pipe or place is not in it";
-    return (finding.unit == Unit::kilogram ? "Load " : "Radius ") + amount(finding.measured, finding.unit) + " of "
-           + amount(finding.limit, finding.unit);
+    return (finding.unit == Unit::kilogram ? "Load " : "Radius ") + amount(finding.measured, finding.unit) + " of " +
+           amount(finding.limit, finding.unit);
 }
 
 class Filling {
@@ -75,10 +75,7 @@ private:
 
 std::string as_is(const std::string& id) { return id; }
 
-std::string Sentence::joined() const
-{
-    return detail.empty() ? headline + "." : headline + ". " + detail + ".";
-}
+std::string Sentence::joined() const { return detail.empty() ? headline + "." : headline + ". " + detail + "."; }
 
 Sentence says(const Finding& finding, const Question& question, const Naming& naming)
 {
@@ -103,14 +100,11 @@ std::string short_source(Code code)
 // A second look after a move; the items that a move or a coupling touches; the briefing for a plan not yet in force.
 bool waits_for(Code later, Code first)
 {
-    return (later == Code::setting_unseen && first == Code::setting_wrong)
-           || (later == Code::check_stale && (first == Code::setting_wrong || first == Code::hitch_unseen))
-           || (later == Code::briefing_none && first == Code::plan_out_of_date);
+    return (later == Code::setting_unseen && first == Code::setting_wrong) ||
+           (later == Code::check_stale && (first == Code::setting_wrong || first == Code::hitch_unseen)) ||
+           (later == Code::briefing_none && first == Code::plan_out_of_date);
 }
 
-std::string_view verdict(bool may_lift)
-{
-    return may_lift ? "MAY LIFT" : "DO NOT LIFT";
-}
+std::string_view verdict(bool may_lift) { return may_lift ? "MAY LIFT" : "DO NOT LIFT"; }
 
 } // namespace cotter::words

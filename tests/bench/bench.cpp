@@ -28,7 +28,8 @@ try {
     }
     std::printf("%u cores, %s\n", std::thread::hardware_concurrency(), processor().c_str());
     cotter::bench::time_decisions(arguments[1]);
-    cotter::bench::time_signing_off(count > 2 ? std::filesystem::path{arguments[2]} : std::filesystem::temp_directory_path());
+    cotter::bench::time_signing_off(count > 2 ? std::filesystem::path{arguments[2]}
+                                              : std::filesystem::temp_directory_path());
     return 0;
 } catch (const std::exception& e) {
     std::puts(e.what());

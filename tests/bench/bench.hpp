@@ -12,8 +12,7 @@ namespace cotter::bench {
 using Seconds = std::chrono::duration<double>;
 
 // How long `act` takes.
-template <class Act>
-Seconds time_of(Act act)
+template <class Act> Seconds time_of(Act act)
 {
     const auto start = std::chrono::steady_clock::now();
     act();

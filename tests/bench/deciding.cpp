@@ -65,9 +65,12 @@ void time_decisions(const std::filesystem::path& path)
     const double findings = static_cast<double>(decide_all(questions)) / many; // and warm
     std::printf("%zu questions, %.1f findings each\n", questions.size(), findings);
     std::printf("read:   %9.0f a second\n", many / parsing.count());
-    std::printf("decide: %9.0f a second over all (median of %d rounds; aim %.0f)\n", rate_of(questions, questions.size()), rounds, aim);
-    const std::vector<rules::Question> first(questions.begin(), questions.begin() + static_cast<std::ptrdiff_t>(std::min(few, questions.size())));
-    std::printf("        %9.0f a second over the first %zu, which stay in the processor's cache\n", rate_of(first, questions.size()), first.size());
+    std::printf("decide: %9.0f a second over all (median of %d rounds; aim %.0f)\n",
+                rate_of(questions, questions.size()), rounds, aim);
+    const std::vector<rules::Question> first(
+        questions.begin(), questions.begin() + static_cast<std::ptrdiff_t>(std::min(few, questions.size())));
+    std::printf("        %9.0f a second over the first %zu, which stay in the processor's cache\n",
+                rate_of(first, questions.size()), first.size());
 }
 
 } // namespace cotter::bench

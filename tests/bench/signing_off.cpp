@@ -23,7 +23,10 @@ constexpr rules::Instant morning{1795590000};
 
 class Folder {
 public:
-    explicit Folder(const fs::path& parent) : path_{parent / ("cotter-bench-" + std::to_string(::getpid()))} { fs::create_directory(path_); }
+    explicit Folder(const fs::path& parent) : path_{parent / ("cotter-bench-" + std::to_string(::getpid()))}
+    {
+        fs::create_directory(path_);
+    }
     Folder(const Folder&) = delete;
     Folder& operator=(const Folder&) = delete;
     ~Folder()
@@ -48,7 +51,8 @@ public:
     void append(std::size_t bytes)
     {
         const std::string text(bytes, 'x');
-        if (::write(descriptor_, text.data(), text.size()) != static_cast<ssize_t>(text.size()) || ::fsync(descriptor_) != 0)
+        if (::write(descriptor_, text.data(), text.size()) != static_cast<ssize_t>(text.size()) ||
+            ::fsync(descriptor_) != 0)
             throw std::runtime_error{"the plain file cannot be written"};
     }
 
@@ -108,8 +112,8 @@ void time_signing_off(const fs::path& parent)
     Timed timed;
     for (int i = 0; i < checks_timed; ++i)
         time_one(*store, file, checks_before + i, timed);
-    std::printf("sign off a check: %.2f ms; as many bytes (%.0f) appended and synced: %.2f ms (medians)\n", median(timed.ours) * 1e3,
-                median(timed.bytes), median(timed.plain) * 1e3);
+    std::printf("sign off a check: %.2f ms; as many bytes (%.0f) appended and synced: %.2f ms (medians)\n",
+                median(timed.ours) * 1e3, median(timed.bytes), median(timed.plain) * 1e3);
     std::printf("ratio: %.2f (median of %d pairs; aim %.1f)\n", median(timed.ratios), checks_timed, aim);
 }
 

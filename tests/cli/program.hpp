@@ -47,7 +47,8 @@ inline void put(const fs::path& path, int flags, int stream)
 } // namespace detail
 
 // Runs a program by its path; standard input is `in`.
-inline Ran run_program(const std::string& program, const std::vector<std::string>& arguments, const std::string& in = "")
+inline Ran run_program(const std::string& program, const std::vector<std::string>& arguments,
+                       const std::string& in = "")
 {
     const Scratch scratch;
     write_bytes(scratch.folder() / "in", in);
@@ -92,10 +93,7 @@ inline std::vector<std::string> keys(const Json& object)
     return all; // in name order
 }
 
-inline bool contains(const std::string& text, const std::string& part)
-{
-    return text.find(part) != std::string::npos;
-}
+inline bool contains(const std::string& text, const std::string& part) { return text.find(part) != std::string::npos; }
 
 // Bad input: exit 2, nothing out, one line on standard error that has each of the parts.
 inline std::string not_refused(const Ran& ran, const std::vector<std::string>& parts)

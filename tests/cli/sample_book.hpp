@@ -14,8 +14,7 @@ struct SampleLine {
 inline const std::vector<SampleLine>& sample_lines()
 {
     static const std::vector<SampleLine> lines{
-        {"05:00", "", "device", "sample-tablet",
-         R"json({"name": "sample tablet", "sample": true})json"},
+        {"05:00", "", "device", "sample-tablet", R"json({"name": "sample tablet", "sample": true})json"},
         {"05:01", "", "site", "marsh-lane",
          R"json({"name": "Marsh Lane outfall (invented)", "zone": "Europe/London", "warning_days": 14,
          "expired_card_stops": true})json"},
@@ -67,8 +66,7 @@ inline const std::vector<SampleLine>& sample_lines()
          R"json({"name": "DN 450 (invented)", "shape": "straight", "material": "concrete", "bore_mm": 450,
          "barrel_mm": 584, "socket_mm": 720, "overall_mm": 2600, "effective_mm": 2500, "socket_length_mm": 100,
          "density_kg_m3": 2400, "allowance_percent": 5, "stated_kg": 900})json"},
-        {"05:07", "", "chart", "ex-21-a24",
-         R"json(CHART)json"},
+        {"05:07", "", "chart", "ex-21-a24", R"json(CHART)json"},
         {"05:08", "", "examination_report", "rep-1",
          R"json({"units": ["cl-02"], "identity": "cl-02", "examiner": "A. Penrose (invented)", "basis": "six_months",
          "examined": "2026-09-01", "report_day": "2026-09-02", "latest": "2027-03-01", "swl_kg": 3000,
@@ -89,29 +87,23 @@ inline const std::vector<SampleLine>& sample_lines()
          "pick_height_mm": 0, "slew_height_mm": 1000, "lay_height_mm": -2000, "sector": "both",
          "pin_to_centre_mm": 800, "trench": {"none": true}, "thread": {"strutted": false}}],
          "greatest_kg": 2200, "greatest_radius_mm": 5000, "roles": {"supervisor": true, "signaller": true}})json"},
-        {"05:40", "", "briefing", "plan-1",
-         R"json({"issue": 1, "person": "farrow"})json"},
-        {"05:40", "", "briefing", "plan-1",
-         R"json({"issue": 1, "person": "hallam"})json"},
-        {"05:40", "", "briefing", "plan-1",
-         R"json({"issue": 1, "person": "iqbal"})json"},
+        {"05:40", "", "briefing", "plan-1", R"json({"issue": 1, "person": "farrow"})json"},
+        {"05:40", "", "briefing", "plan-1", R"json({"issue": 1, "person": "hallam"})json"},
+        {"05:40", "", "briefing", "plan-1", R"json({"issue": 1, "person": "iqbal"})json"},
         {"07:00", "farrow", "shift", "shift-1",
          R"json({"site": "marsh-lane", "start": 1795590000, "end": 1795626000, "last_day": "2026-11-25"})json"},
         {"07:01", "hallam", "people_today", "marsh-lane",
          R"json({"day": "2026-11-25", "roles": {"supervisor": "hallam", "signaller": "iqbal"}})json"},
         {"07:02", "farrow", "machine_set_up", "ex-21",
          R"json({"arm": "2.4", "blade": "up", "counterweight": "standard", "mounting": "free", "chart": "ex-21-a24"})json"},
-        {"07:03", "farrow", "devices_proved", "ex-21",
-         R"json({"valves": true, "overload_warning": true})json"},
-        {"07:04", "farrow", "coupled", "ex-21",
-         R"json({"attachment": "cl-02", "no_hitch": true})json"},
+        {"07:03", "farrow", "devices_proved", "ex-21", R"json({"valves": true, "overload_warning": true})json"},
+        {"07:04", "farrow", "coupled", "ex-21", R"json({"attachment": "cl-02", "no_hitch": true})json"},
         {"07:05", "farrow", "rigging", "ex-21",
          R"json({"no_sling": true, "shackles_kg": 0, "bucket_kg": 0, "water_kg": 0, "mud_kg": 0})json"},
         {"07:06", "farrow", "setting_changed", "cl-02",
          R"json({"state": "hole 1", "parked": true, "isolated": true, "clear": true, "steps_done": true,
          "by_eye": true, "at_unit": true})json"},
-        {"07:07", "hallam", "setting_seen", "cl-02",
-         R"json({"state": "hole 1", "by_eye": true, "at_unit": true})json"},
+        {"07:07", "hallam", "setting_seen", "cl-02", R"json({"state": "hole 1", "by_eye": true, "at_unit": true})json"},
         {"07:08", "farrow", "pre_use_check", "ex-21",
          R"json({"machine": "ex-21", "answers": [{"item": "hoses", "answer": "right"}]})json"},
         {"07:09", "farrow", "pre_use_check", "cl-02",
@@ -134,11 +126,12 @@ inline Json sample_chart()
         for (const int height : {-3000, 0, 3000})
             for (const auto& [radius, rated] : {std::pair{3000, 5000}, {4500, 4000}, {6000, 3000}})
                 cells.push_back({{"over", over}, {"height_mm", height}, {"radius_mm", radius}, {"rated_kg", rated}});
-    return {{"name", "Arm 2.4 (invented)"}, {"machine", "ex-21"}, {"arm", "2.4"}, {"blade", "up"}, {"counterweight", "standard"},
-            {"includes_hitch", false}, {"cells", cells}};
+    return {{"name", "Arm 2.4 (invented)"}, {"machine", "ex-21"},      {"arm", "2.4"},  {"blade", "up"},
+            {"counterweight", "standard"},  {"includes_hitch", false}, {"cells", cells}};
 }
 
-inline std::string record_line(const std::string& kind, const std::string& about, const Json& body, const std::string& clock = "07:20")
+inline std::string record_line(const std::string& kind, const std::string& about, const Json& body,
+                               const std::string& clock = "07:20")
 {
     return Json{{"kind", kind}, {"about", about}, {"body", body}, {"at", "2026-11-25T" + clock + ":00Z"}}.dump() + "\n";
 }
@@ -159,8 +152,12 @@ inline void make_sample_book(const fs::path& path)
     std::map<std::string, std::string> lines;
     for (const SampleLine& line : sample_lines())
         lines[*line.who ? line.who : "quill"] += text_of(line);
-    for (const auto& [what, id] : {std::pair{"model", "digger-21"}, {"model", "clasper-90"}, {"pipe", "sk-450"}, {"chart", "ex-21-a24"},
-                                   {"report", "rep-1"}, {"report", "rep-2"}})
+    for (const auto& [what, id] : {std::pair{"model", "digger-21"},
+                                   {"model", "clasper-90"},
+                                   {"pipe", "sk-450"},
+                                   {"chart", "ex-21-a24"},
+                                   {"report", "rep-1"},
+                                   {"report", "rep-2"}})
         lines["hallam"] += record_line("compared", id, {{"what", what}}, "05:50");
     for (const std::string as : {"quill", "farrow", "hallam"})
         if (const Ran ran = call({"record", "any", "--store", path.string(), "--as", as}, lines[as]); ran.code != 0)
@@ -178,7 +175,8 @@ struct SampleBook {
     }
     Ran lift(const std::string& more = "") const
     {
-        auto all = words("lift --unit CL-02 --pipe sk-450 --machine EX-21 --operator farrow --at 2026-11-25T08:00:00Z " + more);
+        auto all = words(
+            "lift --unit CL-02 --pipe sk-450 --machine EX-21 --operator farrow --at 2026-11-25T08:00:00Z " + more);
         all.insert(all.end(), {"--store", path()});
         return call(all);
     }

@@ -32,15 +32,18 @@ Json unit(const std::string& tag, const std::string& owner)
 
 Json report(const std::string& unit, const std::string& latest)
 {
-    return {{"units", {unit}}, {"identity", unit}, {"basis", "six_months"}, {"examined", "2026-09-01"}, {"latest", latest}, {"safe", true}};
+    return {{"units", {unit}},          {"identity", unit}, {"basis", "six_months"},
+            {"examined", "2026-09-01"}, {"latest", latest}, {"safe", true}};
 }
 
 // Cells that a spreadsheet would run, and cells that must be quoted.
 void add_odd_units(const SampleBook& book)
 {
-    REQUIRE(book.record(record_line("unit", "odd-1", unit("=1+1", "Hire, \"the\" firm")) + record_line("unit", "odd-2", unit("+2", "@SUM(A1)"))
-                        + record_line("unit", "odd-3", unit("-3", "two\nlines")) + record_line("examination_report", "rep-9", report("odd-1", "2026-12-01"))
-                        + record_line("received", "odd-1", {{"site", "=cmd|' /C calc'!A0"}, {"condition", "whole"}}))
+    REQUIRE(book.record(record_line("unit", "odd-1", unit("=1+1", "Hire, \"the\" firm")) +
+                        record_line("unit", "odd-2", unit("+2", "@SUM(A1)")) +
+                        record_line("unit", "odd-3", unit("-3", "two\nlines")) +
+                        record_line("examination_report", "rep-9", report("odd-1", "2026-12-01")) +
+                        record_line("received", "odd-1", {{"site", "=cmd|' /C calc'!A0"}, {"condition", "whole"}}))
                 .code == 0);
 }
 
@@ -62,9 +65,17 @@ TEST_CASE("the board is one object a unit, those due first first")
     const auto rows = book.run("board --on 2026-11-25").lines();
     REQUIRE(rows.size() == 2);
     for (const Json& row : rows)
-        CHECK(keys(row) == Keys{"cautions", "days_left", "kind", "latest", "model", "owner", "place", "setting", "stops", "unit"});
-    CHECK(rows[0] == Json{{"unit", "CL-02"}, {"owner", "Ridgeway Drainage (invented)"}, {"kind", "attachment"}, {"model", "Clasper 90 (invented)"},
-                          {"setting", "hole 1"}, {"place", "marsh-lane"}, {"latest", "2027-03-01"}, {"days_left", 96}, {"stops", Json::array()},
+        CHECK(keys(row) ==
+              Keys{"cautions", "days_left", "kind", "latest", "model", "owner", "place", "setting", "stops", "unit"});
+    CHECK(rows[0] == Json{{"unit", "CL-02"},
+                          {"owner", "Ridgeway Drainage (invented)"},
+                          {"kind", "attachment"},
+                          {"model", "Clasper 90 (invented)"},
+                          {"setting", "hole 1"},
+                          {"place", "marsh-lane"},
+                          {"latest", "2027-03-01"},
+                          {"days_left", 96},
+                          {"stops", Json::array()},
                           {"cautions", Json::array()}});
     CHECK(rows[1]["unit"] == "EX-21");
     CHECK(rows[1]["setting"].is_null());
@@ -84,13 +95,16 @@ TEST_CASE("the board keeps what falls due within the days, out of date and witho
 {
     const SampleBook book;
     add_odd_units(book);
-    const auto within = [&](const std::string& days) { return book.run("board --on 2026-11-25 --within " + days).lines().size(); };
-    CHECK(within("5") == 2);  // two have no date
+    const auto within = [&](const std::string& days) {
+        return book.run("board --on 2026-11-25 --within " + days).lines().size();
+    };
+    CHECK(within("5") == 2); // two have no date
     CHECK(within("6") == 3);
     CHECK(within("96") == 4);
     CHECK(within("1000") == 5);
     for (const char* days : {"-1", "1.5", "nan", "36501", "1e2"})
-        CHECK(not_refused(book.run(std::string{"board --within="} + days), {"--within", days, "is not accepted"}) == "");
+        CHECK(not_refused(book.run(std::string{"board --within="} + days), {"--within", days, "is not accepted"}) ==
+              "");
     CHECK(not_refused(book.run("board --on noon"), {"--on", "noon", "YYYY-MM-DD"}) == "");
 }
 
@@ -105,7 +119,9 @@ TEST_CASE("the board as CSV quotes what must be and ends each line in CR LF")
     CHECK(ran.out.ends_with("\r\n"));
     CHECK(contains(ran.out, ",\"Hire, \"\"the\"\" firm\","));
     CHECK(contains(ran.out, ",\"two\nlines\","));
-    CHECK(contains(ran.out, "CL-02,Ridgeway Drainage (invented),attachment,Clasper 90 (invented),hole 1,marsh-lane,2027-03-01,96,,\r\n"));
+    CHECK(contains(
+        ran.out,
+        "CL-02,Ridgeway Drainage (invented),attachment,Clasper 90 (invented),hole 1,marsh-lane,2027-03-01,96,,\r\n"));
 }
 
 TEST_CASE("no cell of the CSV is a formula to a spreadsheet")
@@ -134,14 +150,17 @@ TEST_CASE("the board as a calendar has an all-day event on each latest date")
     CHECK(std::count(lines.begin(), lines.end(), "BEGIN:VEVENT") == 2);
     CHECK(std::count(lines.begin(), lines.end(), "DTSTART;VALUE=DATE:20270301") == 1);
     CHECK(std::count(lines.begin(), lines.end(), "UID:cl-02@cotter") == 1);
-    CHECK(std::count_if(lines.begin(), lines.end(), [](const std::string& line) { return line.starts_with("DTSTAMP:20261125T"); }) == 2);
+    CHECK(std::count_if(lines.begin(), lines.end(),
+                        [](const std::string& line) { return line.starts_with("DTSTAMP:20261125T"); }) == 2);
     CHECK(ran.out == book.run("board --on 2026-11-25 --ics").out);
 }
 
 TEST_CASE("a calendar's text is escaped, so that a tag cannot add lines of its own")
 {
     const SampleBook book;
-    REQUIRE(book.record(record_line("unit", "odd", unit("A,B;C\\D\r\nX-ADDED:1\nX-TOO:1", "F")) + record_line("examination_report", "rep-9", report("odd", "2026-12-01"))).code == 0);
+    REQUIRE(book.record(record_line("unit", "odd", unit("A,B;C\\D\r\nX-ADDED:1\nX-TOO:1", "F")) +
+                        record_line("examination_report", "rep-9", report("odd", "2026-12-01")))
+                .code == 0);
     const std::string calendar = book.run("board --on 2026-11-25 --ics").out;
     CHECK(contains(calendar, "SUMMARY:A\\,B\\;C\\\\D"));
     CHECK_FALSE(contains(calendar, "\nX-ADDED"));
@@ -162,7 +181,9 @@ TEST_CASE("the plan in force is printed, and a book without one says so")
     CHECK(ran.json()["id"] == "plan-1");
     CHECK(ran.json()["places"][0]["id"] == "B");
     const Scratch scratch;
-    REQUIRE(call({"record", "device", "--store", scratch.book().string(), "--as", "q"}, R"({"about": "d", "body": {"name": "d", "sample": true}})").code == 0);
+    REQUIRE(call({"record", "device", "--store", scratch.book().string(), "--as", "q"},
+                 R"({"about": "d", "body": {"name": "d", "sample": true}})")
+                .code == 0);
     CHECK(not_refused(call({"plan", "--store", scratch.book().string()}), {"no lift plan"}) == "");
 }
 
@@ -227,7 +248,8 @@ TEST_CASE("every command that reads a book refuses what is none in one line and 
     const Scratch scratch;
     write_bytes(scratch.folder() / "notes.txt", "not a book");
     const std::string path = (scratch.folder() / "notes.txt").string();
-    for (const char* command : {"board", "plan", "verify", "rebuild", "lift --unit A --pipe B --machine C --operator D"}) {
+    for (const char* command :
+         {"board", "plan", "verify", "rebuild", "lift --unit A --pipe B --machine C --operator D"}) {
         auto all = words(command);
         all.insert(all.end(), {"--store", path});
         CHECK(not_refused(call(all), {path, "not a Cotter book"}) == "");

@@ -38,7 +38,8 @@ std::string replaced(std::string text, const std::string& from, const std::strin
 // As somebody types it who has the program on the path.
 Ran in_a_shell(const std::string& command)
 {
-    return run_program("/bin/sh", {"-c", "PATH=\"$0:$PATH\"; " + command, fs::path{COTTER_PROGRAM}.parent_path().string()});
+    return run_program("/bin/sh",
+                       {"-c", "PATH=\"$0:$PATH\"; " + command, fs::path{COTTER_PROGRAM}.parent_path().string()});
 }
 
 } // namespace
@@ -47,7 +48,8 @@ TEST_CASE("every example in the help runs as it stands")
 {
     const SampleBook book;
     const fs::path chart = book.scratch.folder() / "chart.csv";
-    write_bytes(chart, "over,height_m,radius_m,rated_kg\nfront,0,4,4000\nfront,0,6,3000\nside,0,4,2000\nside,0,6,1500\n");
+    write_bytes(chart,
+                "over,height_m,radius_m,rated_kg\nfront,0,4,4000\nfront,0,6,3000\nside,0,4,2000\nside,0,6,1500\n");
     int run = 0;
     for (const Example& example : examples()) {
         if (opens_a_screen.contains(example.name))
@@ -73,7 +75,8 @@ TEST_CASE("the help of a word has the same example, and every word has one")
         CHECK(ran.code == 0);
         CHECK(contains(ran.out, example.command));
     }
-    for (const char* word : {"due", "weigh", "sling", "reach", "thread", "judge", "lift", "record", "board", "plan", "verify", "rebuild"})
+    for (const char* word :
+         {"due", "weigh", "sling", "reach", "thread", "judge", "lift", "record", "board", "plan", "verify", "rebuild"})
         CHECK(seen.contains(word));
 }
 
@@ -94,7 +97,8 @@ TEST_CASE("a command, an option or a word too many is refused in one line that n
 
 TEST_CASE("help that is asked for by an option is no error")
 {
-    for (const char* word : {"due", "weigh", "sling", "reach", "thread", "judge", "lift", "record", "board", "plan", "verify", "rebuild", "help"}) {
+    for (const char* word : {"due", "weigh", "sling", "reach", "thread", "judge", "lift", "record", "board", "plan",
+                             "verify", "rebuild", "help"}) {
         const Ran ran = call({word, "--help"});
         CAPTURE(std::string{word});
         CHECK(ran.code == 0);

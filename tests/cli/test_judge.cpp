@@ -13,12 +13,9 @@ namespace {
 using Keys = std::vector<std::string>;
 
 const std::string returned = R"({"id": "r", "purpose": "return"})"; // stops for nothing
-const std::string bare = R"({"id": "q", "purpose": "lift"})";      // nothing is known
+const std::string bare = R"({"id": "q", "purpose": "lift"})";       // nothing is known
 
-Ran judge(const std::string& lines)
-{
-    return call({"judge"}, lines);
-}
+Ran judge(const std::string& lines) { return call({"judge"}, lines); }
 
 } // namespace
 
@@ -33,7 +30,8 @@ TEST_CASE("a decision has id, outcome and findings, and a finding all of its nin
     CHECK(answer["outcome"] == "do_not_lift");
     REQUIRE(answer["findings"].size() > 5);
     for (const Json& finding : answer["findings"])
-        CHECK(keys(finding) == Keys{"about", "clears", "code", "limit", "measured", "says", "source", "unit", "weight"});
+        CHECK(keys(finding) ==
+              Keys{"about", "clears", "code", "limit", "measured", "says", "source", "unit", "weight"});
 }
 
 TEST_CASE("every finding says something, has a source and says what clears it")
@@ -78,18 +76,24 @@ TEST_CASE("the first bad line is named by its number, and those before it are an
 
 TEST_CASE("a line that is no question is refused with field, value and what is accepted")
 {
-    for (const auto& row : {std::pair<std::string, Keys>{"7", {"id"}}, {"[]", {"id"}}, {"{}", {"id"}}, {"{\"id\": \"q\"", {"not JSON"}}, {"nonsense", {"not JSON"}},
-                                     {R"({"id": "q"} {"id": "r"})", {"not JSON"}}, {"\xff", {"not JSON"}},
-                                     {R"({"id": "q", "colour": 1})", {"colour", "accepted"}},
-                                     {R"({"id": "q", "id": "q"})", {"id", "twice"}},
-                                     {R"({"id": "q", "now": "noon"})", {"now", "noon", "whole number"}},
-                                     {R"({"id": "q", "now": 1.5})", {"now", "1.5", "whole number"}},
-                                     {R"({"id": "q", "now": 1e3})", {"now", "whole number"}},
-                                     {R"({"id": "q", "now": 99999999999999999999})", {"now", "whole number"}},
-                                     {R"({"id": "q", "day": "2026-02-30"})", {"day", "2026-02-30", "YYYY-MM-DD"}},
-                                     {R"({"id": "q", "items": [{"tag": "A", "role": "crane"}]})", {"items[0].role", "crane", "attachment"}},
-                                     {R"({"id": "q", "items": [{"role": "hook"}]})", {"items[0].tag", "text"}},
-                                     {R"({"id": "q", "items": [{"tag": "A"}, {"tag": "A"}]})", {"items", "A", "twice"}}}) {
+    for (const auto& row :
+         {std::pair<std::string, Keys>{"7", {"id"}},
+          {"[]", {"id"}},
+          {"{}", {"id"}},
+          {"{\"id\": \"q\"", {"not JSON"}},
+          {"nonsense", {"not JSON"}},
+          {R"({"id": "q"} {"id": "r"})", {"not JSON"}},
+          {"\xff", {"not JSON"}},
+          {R"({"id": "q", "colour": 1})", {"colour", "accepted"}},
+          {R"({"id": "q", "id": "q"})", {"id", "twice"}},
+          {R"({"id": "q", "now": "noon"})", {"now", "noon", "whole number"}},
+          {R"({"id": "q", "now": 1.5})", {"now", "1.5", "whole number"}},
+          {R"({"id": "q", "now": 1e3})", {"now", "whole number"}},
+          {R"({"id": "q", "now": 99999999999999999999})", {"now", "whole number"}},
+          {R"({"id": "q", "day": "2026-02-30"})", {"day", "2026-02-30", "YYYY-MM-DD"}},
+          {R"({"id": "q", "items": [{"tag": "A", "role": "crane"}]})", {"items[0].role", "crane", "attachment"}},
+          {R"({"id": "q", "items": [{"role": "hook"}]})", {"items[0].tag", "text"}},
+          {R"({"id": "q", "items": [{"tag": "A"}, {"tag": "A"}]})", {"items", "A", "twice"}}}) {
         CAPTURE(row.first);
         CHECK(not_refused(judge(row.first), row.second) == "");
     }
@@ -98,14 +102,17 @@ TEST_CASE("a line that is no question is refused with field, value and what is a
 TEST_CASE("a line nested as deep as anybody likes is refused like any other")
 {
     for (const std::size_t depth : {1'000U, 100'000U})
-        CHECK(not_refused(judge(R"({"id": "q", "day": )" + std::string(depth, '[') + std::string(depth, ']') + "}"), {"line 1"}) == "");
+        CHECK(not_refused(judge(R"({"id": "q", "day": )" + std::string(depth, '[') + std::string(depth, ']') + "}"),
+                          {"line 1"}) == "");
 }
 
 TEST_CASE("a missing fact is not known, and never an error")
 {
-    for (const char* line : {R"({"id": "q", "purpose": "lift", "items": null, "pipe": null, "people": null, "clock": null})",
-                             R"({"id": "q", "purpose": "lift", "items": [{"tag": "A"}], "pipe": {}, "people": {"operator": null}, "plan": {}})",
-                             R"({"id": "q", "purpose": null})", R"({"id": ""})"}) {
+    for (
+        const char* line :
+        {R"({"id": "q", "purpose": "lift", "items": null, "pipe": null, "people": null, "clock": null})",
+         R"({"id": "q", "purpose": "lift", "items": [{"tag": "A"}], "pipe": {}, "people": {"operator": null}, "plan": {}})",
+         R"({"id": "q", "purpose": null})", R"({"id": ""})"}) {
         CAPTURE(std::string{line});
         CHECK(judge(line).code == 0);
     }

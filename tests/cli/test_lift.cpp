@@ -24,8 +24,16 @@ std::string codes(const Ran& ran)
     return text;
 }
 
-const Json hired_1 = {{"tag", "PC-07"}, {"owner_firm", "Fenwold Hire"}, {"serial", "OG-1107"}, {"role", "attachment"}, {"class", "accessory"}};
-const Json hired_2 = {{"tag", "PC-07"}, {"owner_firm", "Ridgeway Drainage"}, {"serial", "A-2"}, {"role", "attachment"}, {"class", "accessory"}};
+const Json hired_1 = {{"tag", "PC-07"},
+                      {"owner_firm", "Fenwold Hire"},
+                      {"serial", "OG-1107"},
+                      {"role", "attachment"},
+                      {"class", "accessory"}};
+const Json hired_2 = {{"tag", "PC-07"},
+                      {"owner_firm", "Ridgeway Drainage"},
+                      {"serial", "A-2"},
+                      {"role", "attachment"},
+                      {"class", "accessory"}};
 
 } // namespace
 
@@ -48,7 +56,8 @@ TEST_CASE("a stop anybody calls holds the lift, and exits 1")
     CHECK(ran.code == 1);
     CHECK(ran.json()["outcome"] == "do_not_lift");
     REQUIRE(ran.json()["findings"].size() == 1);
-    CHECK(keys(ran.json()["findings"][0]) == Keys{"about", "clears", "code", "limit", "measured", "says", "source", "unit", "weight"});
+    CHECK(keys(ran.json()["findings"][0]) ==
+          Keys{"about", "clears", "code", "limit", "measured", "says", "source", "unit", "weight"});
     CHECK(ran.json()["findings"][0]["weight"] == "stop");
     CHECK(ran.json()["findings"][0]["about"] == "CL-02");
 }
@@ -56,10 +65,12 @@ TEST_CASE("a stop anybody calls holds the lift, and exits 1")
 TEST_CASE("a stop is lifted by somebody entitled and by nobody else")
 {
     const SampleBook book;
-    const Ran called = call({"record", "stop_called", "--store", book.path(), "--as", "iqbal", "--json", "--at", "2026-11-25T07:20:00Z"},
-                            R"({"about": "cl-02", "body": {"why": "Jaw looks bent"}})");
+    const Ran called = call(
+        {"record", "stop_called", "--store", book.path(), "--as", "iqbal", "--json", "--at", "2026-11-25T07:20:00Z"},
+        R"({"about": "cl-02", "body": {"why": "Jaw looks bent"}})");
     REQUIRE(called.code == 0);
-    const std::string lifted = record_line("stop_lifted", "cl-02", {{"stop", called.json()["hash"]}, {"why", "straight"}}, "07:30");
+    const std::string lifted =
+        record_line("stop_lifted", "cl-02", {{"stop", called.json()["hash"]}, {"why", "straight"}}, "07:30");
     REQUIRE(book.record(lifted, "farrow").code == 0);
     CHECK(book.lift().code == 1);
     REQUIRE(book.record(lifted, "hallam").code == 0);
@@ -69,10 +80,12 @@ TEST_CASE("a stop is lifted by somebody entitled and by nobody else")
 TEST_CASE("a correction takes a stop away for somebody entitled and for nobody else")
 {
     const SampleBook book;
-    const Ran called = call({"record", "stop_called", "--store", book.path(), "--as", "iqbal", "--json", "--at", "2026-11-25T07:20:00Z"},
-                            R"({"about": "cl-02", "body": {"why": "Jaw looks bent"}})");
+    const Ran called = call(
+        {"record", "stop_called", "--store", book.path(), "--as", "iqbal", "--json", "--at", "2026-11-25T07:20:00Z"},
+        R"({"about": "cl-02", "body": {"why": "Jaw looks bent"}})");
     REQUIRE(called.code == 0);
-    const std::string taken_back = record_line("correction", "cl-02", {{"corrects", called.json()["hash"]}, {"why", "wrong unit"}, {"void", true}}, "07:30");
+    const std::string taken_back = record_line(
+        "correction", "cl-02", {{"corrects", called.json()["hash"]}, {"why", "wrong unit"}, {"void", true}}, "07:30");
     book.record(taken_back, "farrow"); // refused, or written and without effect
     CHECK(book.lift().code == 1);
     REQUIRE(book.record(taken_back, "hallam").code == 0);
@@ -81,19 +94,31 @@ TEST_CASE("a correction takes a stop away for somebody entitled and for nobody e
 
 TEST_CASE("a correction takes an event, a defect or a check's stop away for somebody entitled and for nobody else")
 {
-    const Json stop_answer = {{"machine", "ex-21"}, {"answers", Json::array({{{"item", "extra"}, {"answer", "stop"}}})}};
-    const Json right_answer = {{"machine", "ex-21"}, {"answers", Json::array({{{"item", "extra"}, {"answer", "right"}}})}};
-    struct Case { const char* kind; const char* about; Json body; Json corrected; };
-    for (const Case& each : {Case{"event", "ev-1", {{"kind", "knock"}, {"day", "2026-11-24"}, {"units", {"cl-02"}}}, {{"void", true}}},
-                             Case{"event", "ev-1", {{"kind", "knock"}, {"day", "2026-11-24"}, {"units", {"cl-02"}}}, {{"body", {{"kind", "lay_up"}, {"units", {"cl-02"}}}}}},
-                             Case{"defect_found", "cl-02", {{"answer", "stop"}, {"what", "crack"}}, {{"void", true}}},
-                             Case{"pre_use_check", "cl-02", stop_answer, {{"void", true}}},
-                             Case{"pre_use_check", "cl-02", stop_answer, {{"body", right_answer}}}}) {
+    const Json stop_answer = {{"machine", "ex-21"},
+                              {"answers", Json::array({{{"item", "extra"}, {"answer", "stop"}}})}};
+    const Json right_answer = {{"machine", "ex-21"},
+                               {"answers", Json::array({{{"item", "extra"}, {"answer", "right"}}})}};
+    struct Case {
+        const char* kind;
+        const char* about;
+        Json body;
+        Json corrected;
+    };
+    for (const Case& each :
+         {Case{"event", "ev-1", {{"kind", "knock"}, {"day", "2026-11-24"}, {"units", {"cl-02"}}}, {{"void", true}}},
+          Case{"event",
+               "ev-1",
+               {{"kind", "knock"}, {"day", "2026-11-24"}, {"units", {"cl-02"}}},
+               {{"body", {{"kind", "lay_up"}, {"units", {"cl-02"}}}}}},
+          Case{"defect_found", "cl-02", {{"answer", "stop"}, {"what", "crack"}}, {{"void", true}}},
+          Case{"pre_use_check", "cl-02", stop_answer, {{"void", true}}},
+          Case{"pre_use_check", "cl-02", stop_answer, {{"body", right_answer}}}}) {
         CAPTURE(each.kind);
         CAPTURE(each.corrected.dump());
         const SampleBook book;
-        const Ran written = call({"record", each.kind, "--store", book.path(), "--as", "iqbal", "--json", "--at", "2026-11-25T05:00:00Z"},
-                                 Json{{"about", each.about}, {"body", each.body}}.dump());
+        const Ran written = call(
+            {"record", each.kind, "--store", book.path(), "--as", "iqbal", "--json", "--at", "2026-11-25T05:00:00Z"},
+            Json{{"about", each.about}, {"body", each.body}}.dump());
         REQUIRE(written.code == 0);
         REQUIRE(book.lift().code == 1);
         Json body = each.corrected;
@@ -129,7 +154,8 @@ TEST_CASE("what a lift is asked with and the book does not have is named by its 
     const SampleBook book;
     const auto without = [&](const std::string& option, const std::string& value) {
         auto all = words("lift --at 2026-11-25T08:00:00Z");
-        for (const auto& [name, usual] : {std::pair{"--unit", "CL-02"}, {"--pipe", "sk-450"}, {"--machine", "EX-21"}, {"--operator", "farrow"}})
+        for (const auto& [name, usual] :
+             {std::pair{"--unit", "CL-02"}, {"--pipe", "sk-450"}, {"--machine", "EX-21"}, {"--operator", "farrow"}})
             all.insert(all.end(), {name, option == name ? value : usual});
         if (option == "--supervisor" || option == "--signaller")
             all.insert(all.end(), {option, value});
@@ -148,7 +174,8 @@ TEST_CASE("a tag that two firms use is refused with both, and owner and serial t
     const SampleBook book;
     REQUIRE(book.record(record_line("unit", "u-1", hired_1) + record_line("unit", "u-2", hired_2)).code == 0);
     const auto asked = [&](const std::string& unit) {
-        return call({"lift", "--store", book.path(), "--unit", unit, "--pipe", "sk-450", "--machine", "EX-21", "--operator", "farrow"});
+        return call({"lift", "--store", book.path(), "--unit", unit, "--pipe", "sk-450", "--machine", "EX-21",
+                     "--operator", "farrow"});
     };
     CHECK(not_refused(asked("PC-07"), {"PC-07", "Fenwold Hire/OG-1107", "Ridgeway Drainage/A-2", "accepted"}) == "");
     CHECK(asked("Fenwold Hire/OG-1107").code == 1);
@@ -159,12 +186,17 @@ TEST_CASE("a tag that two firms use is refused with both, and owner and serial t
 TEST_CASE("options that do not go together, and numbers and instants that are none, are refused")
 {
     const SampleBook book;
-    for (const auto& [more, says] : {std::pair<std::string, Keys>{"--radius 4", {"--radius", "--height"}}, {"--height 4", {"--radius", "--height"}},
-                                     {"--standing B --radius 4 --height 0", {"--standing", "--radius"}}, {"--radius nan --height 0", {"--radius", "nan"}},
-                                     {"--radius 4 --height 0x1", {"--height", "0x1"}}, {"--radius 1e1 --height 0", {"--radius", "1e1"}},
-                                     {"--radius 4 --height 0 --over back", {"--over", "back", "front, side or both"}}, {"--over back", {"--over", "back"}}})
+    for (const auto& [more, says] : {std::pair<std::string, Keys>{"--radius 4", {"--radius", "--height"}},
+                                     {"--height 4", {"--radius", "--height"}},
+                                     {"--standing B --radius 4 --height 0", {"--standing", "--radius"}},
+                                     {"--radius nan --height 0", {"--radius", "nan"}},
+                                     {"--radius 4 --height 0x1", {"--height", "0x1"}},
+                                     {"--radius 1e1 --height 0", {"--radius", "1e1"}},
+                                     {"--radius 4 --height 0 --over back", {"--over", "back", "front, side or both"}},
+                                     {"--over back", {"--over", "back"}}})
         CHECK(not_refused(book.lift(more), says) == "");
-    CHECK(not_refused(book.run("lift --unit CL-02 --pipe sk-450 --machine EX-21 --operator farrow --at noon"), {"--at", "noon", "YYYY-MM-DD"}) == "");
+    CHECK(not_refused(book.run("lift --unit CL-02 --pipe sk-450 --machine EX-21 --operator farrow --at noon"),
+                      {"--at", "noon", "YYYY-MM-DD"}) == "");
 }
 
 TEST_CASE("for a person it prints sentences, with what clears each finding")
@@ -179,11 +211,16 @@ TEST_CASE("for a person it prints sentences, with what clears each finding")
 TEST_CASE("a unit whose record names its check sheet can be asked about")
 {
     const SampleBook book;
-    const Json sheet = {{"name", "Sling"}, {"edition", 1}, {"role", "sling"}, {"items", {{{"id", "tag"}, {"text", "Tag legible"}, {"if_not", "Take it out"}}}}};
+    const Json sheet = {{"name", "Sling"},
+                        {"edition", 1},
+                        {"role", "sling"},
+                        {"items", {{{"id", "tag"}, {"text", "Tag legible"}, {"if_not", "Take it out"}}}}};
     Json unit = hired_1;
     unit["sheet"] = "sling";
     REQUIRE(book.record(record_line("check_sheet", "sling", sheet) + record_line("unit", "u-1", unit)).code == 0);
-    CHECK(call(words("lift --unit PC-07 --pipe sk-450 --machine EX-21 --operator farrow --store " + book.path())).code == 1);
+    CHECK(
+        call(words("lift --unit PC-07 --pipe sk-450 --machine EX-21 --operator farrow --store " + book.path())).code ==
+        1);
     CHECK(book.run("board --on 2026-11-25").code == 0);
 }
 
@@ -194,9 +231,11 @@ TEST_CASE("gear in the load path that the book does not know stops the lift")
     Json hook = none, sling = none;
     hook["hooks"] = {"not in the book"};
     sling["slings"] = {"not in the book"};
-    for (const std::string& line : {record_line("rigging", "ex-21", hook), record_line("rigging", "ex-21", sling),
-                                    record_line("headplate_fitted", "cl-02", {{"headplate", "not in the book"}}),
-                                    record_line("coupled", "ex-21", {{"attachment", "cl-02"}, {"hitch", "not in the book"}, {"no_hitch", true}})}) {
+    for (const std::string& line :
+         {record_line("rigging", "ex-21", hook), record_line("rigging", "ex-21", sling),
+          record_line("headplate_fitted", "cl-02", {{"headplate", "not in the book"}}),
+          record_line("coupled", "ex-21",
+                      {{"attachment", "cl-02"}, {"hitch", "not in the book"}, {"no_hitch", true}})}) {
         const SampleBook book;
         REQUIRE(book.record(line, "farrow").code == 0);
         CAPTURE(line);
@@ -207,14 +246,29 @@ TEST_CASE("gear in the load path that the book does not know stops the lift")
 // null is "not known" and accepted; it must not end every question and the due board.
 TEST_CASE("a record in which something is not known is read, and stops at most what it is about")
 {
-    for (const std::string& line : {record_line("unit", "z", {{"tag", "Z"}, {"owner_firm", "Z"}, {"serial", "Z"}, {"role", "attachment"}, {"class", "accessory"}, {"model", nullptr}}),
-                                    record_line("unit", "cl-02", {{"tag", "CL-02"}, {"owner_firm", "R"}, {"serial", "C-2"}, {"role", "attachment"}, {"class", "accessory"}, {"model", nullptr}}),
-                                    record_line("rigging", "ex-21", {{"slings", nullptr}, {"hooks", nullptr}, {"no_sling", nullptr}}),
-                                    record_line("coupled", "ex-21", {{"attachment", "cl-02"}, {"hitch", nullptr}}),
-                                    record_line("admission", "farrow", {{"site", "marsh-lane"}, {"card_seen", true}, {"roles", nullptr}, {"models", nullptr}}),
-                                    record_line("examination_report", "rep-1", {{"units", {"cl-02"}}, {"latest", nullptr}, {"defects", nullptr}}),
-                                    record_line("model", "clasper-90", {{"name", "C"}, {"role", "attachment"}, {"check_items", nullptr}, {"states", nullptr}}),
-                                    record_line("event", "ev-1", {{"kind", "knock"}, {"units", {"cl-02"}}, {"day", nullptr}})}) {
+    for (const std::string& line :
+         {record_line("unit", "z",
+                      {{"tag", "Z"},
+                       {"owner_firm", "Z"},
+                       {"serial", "Z"},
+                       {"role", "attachment"},
+                       {"class", "accessory"},
+                       {"model", nullptr}}),
+          record_line("unit", "cl-02",
+                      {{"tag", "CL-02"},
+                       {"owner_firm", "R"},
+                       {"serial", "C-2"},
+                       {"role", "attachment"},
+                       {"class", "accessory"},
+                       {"model", nullptr}}),
+          record_line("rigging", "ex-21", {{"slings", nullptr}, {"hooks", nullptr}, {"no_sling", nullptr}}),
+          record_line("coupled", "ex-21", {{"attachment", "cl-02"}, {"hitch", nullptr}}),
+          record_line("admission", "farrow",
+                      {{"site", "marsh-lane"}, {"card_seen", true}, {"roles", nullptr}, {"models", nullptr}}),
+          record_line("examination_report", "rep-1", {{"units", {"cl-02"}}, {"latest", nullptr}, {"defects", nullptr}}),
+          record_line("model", "clasper-90",
+                      {{"name", "C"}, {"role", "attachment"}, {"check_items", nullptr}, {"states", nullptr}}),
+          record_line("event", "ev-1", {{"kind", "knock"}, {"units", {"cl-02"}}, {"day", nullptr}})}) {
         const SampleBook book;
         REQUIRE(book.record(line).code == 0);
         CAPTURE(line);

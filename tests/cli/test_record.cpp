@@ -15,7 +15,8 @@ using Keys = std::vector<std::string>;
 const std::string good = R"json({"kind": "pipe", "about": "sk-600", "body": {"name": "DN 600 (invented)"}})json";
 
 // Refused in one line, and every file as it was.
-void check_refused(const SampleBook& book, const Ran& ran, const Keys& parts, const std::map<std::string, std::string>& before)
+void check_refused(const SampleBook& book, const Ran& ran, const Keys& parts,
+                   const std::map<std::string, std::string>& before)
 {
     CHECK(not_refused(ran, parts) == "");
     CHECK(book.scratch.files() == before);
@@ -23,7 +24,8 @@ void check_refused(const SampleBook& book, const Ran& ran, const Keys& parts, co
 
 Ran make_real_book(const fs::path& path)
 {
-    return call({"record", "device", "--store", path.string(), "--as", "quill"}, R"({"about": "cab", "body": {"name": "cab tablet"}})");
+    return call({"record", "device", "--store", path.string(), "--as", "quill"},
+                R"({"about": "cab", "body": {"name": "cab tablet"}})");
 }
 
 } // namespace
@@ -40,7 +42,8 @@ TEST_CASE("record device on a file that is not there makes a book")
 TEST_CASE("record on a file that is not there makes none for any other kind")
 {
     const Scratch scratch;
-    const Ran ran = call({"record", "pipe", "--store", scratch.book().string(), "--as", "quill"}, R"({"about": "a", "body": {"name": "a"}})");
+    const Ran ran = call({"record", "pipe", "--store", scratch.book().string(), "--as", "quill"},
+                         R"({"about": "a", "body": {"name": "a"}})");
     CHECK(not_refused(ran, {scratch.book().string(), "no such book"}) == "");
     CHECK(scratch.files().empty());
 }
@@ -48,7 +51,8 @@ TEST_CASE("record on a file that is not there makes none for any other kind")
 TEST_CASE("record prints an object for each record with its number, kind, about and hash")
 {
     const SampleBook book;
-    const Ran ran = call({"record", "any", "--store", book.path(), "--as", "quill", "--json"}, good + "\n" + good + "\n");
+    const Ran ran =
+        call({"record", "any", "--store", book.path(), "--as", "quill", "--json"}, good + "\n" + good + "\n");
     CHECK(ran.code == 0);
     REQUIRE(ran.lines().size() == 2);
     CHECK(keys(ran.lines()[0]) == Keys{"about", "hash", "kind", "seq"});
@@ -61,14 +65,19 @@ TEST_CASE("many lines are one transaction: with a bad one nothing is written")
     const SampleBook book;
     const auto before = book.scratch.files();
     const std::string bad = R"({"kind": "pipe", "about": "sk-900", "body": {"name": "DN 900", "stated_kg": "heavy"}})";
-    check_refused(book, book.record(good + "\n" + good + "\n" + bad + "\n" + good), {"line 3", "stated_kg", "heavy", "whole number"}, before);
+    check_refused(book, book.record(good + "\n" + good + "\n" + bad + "\n" + good),
+                  {"line 3", "stated_kg", "heavy", "whole number"}, before);
 }
 
 TEST_CASE("lines of one kind and lines from a file are written as well")
 {
     const SampleBook book;
-    write_bytes(book.scratch.folder() / "pipes.jsonl", R"({"about": "a", "body": {"name": "A"}})" "\n\n" R"({"about": "b", "body": {"name": "B"}})" "\n");
-    const Ran ran = call({"record", "pipe", "--store", book.path(), "--as", "quill", (book.scratch.folder() / "pipes.jsonl").string()});
+    write_bytes(book.scratch.folder() / "pipes.jsonl", R"({"about": "a", "body": {"name": "A"}})"
+                                                       "\n\n"
+                                                       R"({"about": "b", "body": {"name": "B"}})"
+                                                       "\n");
+    const Ran ran = call(
+        {"record", "pipe", "--store", book.path(), "--as", "quill", (book.scratch.folder() / "pipes.jsonl").string()});
     CHECK(ran.code == 0);
     CHECK(contains(ran.out, "2 records written"));
 }
@@ -77,21 +86,29 @@ TEST_CASE("a bad line is refused with its number, field, value and what is accep
 {
     const SampleBook book;
     const auto before = book.scratch.files();
-    for (const auto& row : {std::pair<std::string, Keys>{"", {"nothing to record"}}, {"7", {"line 1", "an object"}}, {"{", {"line 1", "not JSON"}},
-                                     {R"({"kind": "pipe", "kind": "pipe"})", {"line 1", "kind", "twice"}},
-                                     {R"({"kind": "pipe", "about": "a", "body": {"name": "A"}, "colour": 1})", {"line 1", "colour", "about, who, how"}},
-                                     {R"({"kind": "pipes", "about": "a", "body": {"name": "A"}})", {"kind", "pipes"}},
-                                     {R"({"kind": 7, "about": "a", "body": {"name": "A"}})", {"line 1", "kind", "7", "a text"}},
-                                     {R"({"kind": "pipe", "about": 7, "body": {"name": "A"}})", {"line 1", "about", "7", "a text"}},
-                                     {R"({"kind": "pipe", "body": {"name": "A"}})", {"about", "needed"}},
-                                     {R"({"kind": "pipe", "about": "a", "body": 7})", {"body", "7", "an object"}},
-                                     {R"({"kind": "pipe", "about": "a", "body": {"name": "A", "colour": 1}})", {"colour", "not a field"}},
-                                     {R"({"kind": "pipe", "about": "a", "body": {"name": "A", "stated_kg": 690.5}})", {"stated_kg", "690.5", "whole number"}},
-                                     {R"({"kind": "pipe", "about": "a", "body": {}})", {"name", "missing"}},
-                                     {R"({"kind": "pipe", "about": "a", "body": {"name": "A"}, "at": "noon"})", {"line 1", "at", "noon", "YYYY-MM-DD"}},
-                                     {R"({"kind": "pipe", "about": "a", "body": {"name": "A"}, "at": "2038-01-01T00:00:00Z"})", {"at", "2038-01-01", "before 2038"}},
-                                     {R"({"kind": "site", "about": "a", "body": {"name": "A", "zone": "Mars/Lane"}})", {"zone", "Mars/Lane", "Europe/London"}},
-                                     {"{\"kind\": \"pipe\", \"about\": \"\xff\", \"body\": {\"name\": \"A\"}}", {"line 1", "not JSON"}}}) {
+    for (const auto& row :
+         {std::pair<std::string, Keys>{"", {"nothing to record"}},
+          {"7", {"line 1", "an object"}},
+          {"{", {"line 1", "not JSON"}},
+          {R"({"kind": "pipe", "kind": "pipe"})", {"line 1", "kind", "twice"}},
+          {R"({"kind": "pipe", "about": "a", "body": {"name": "A"}, "colour": 1})",
+           {"line 1", "colour", "about, who, how"}},
+          {R"({"kind": "pipes", "about": "a", "body": {"name": "A"}})", {"kind", "pipes"}},
+          {R"({"kind": 7, "about": "a", "body": {"name": "A"}})", {"line 1", "kind", "7", "a text"}},
+          {R"({"kind": "pipe", "about": 7, "body": {"name": "A"}})", {"line 1", "about", "7", "a text"}},
+          {R"({"kind": "pipe", "body": {"name": "A"}})", {"about", "needed"}},
+          {R"({"kind": "pipe", "about": "a", "body": 7})", {"body", "7", "an object"}},
+          {R"({"kind": "pipe", "about": "a", "body": {"name": "A", "colour": 1}})", {"colour", "not a field"}},
+          {R"({"kind": "pipe", "about": "a", "body": {"name": "A", "stated_kg": 690.5}})",
+           {"stated_kg", "690.5", "whole number"}},
+          {R"({"kind": "pipe", "about": "a", "body": {}})", {"name", "missing"}},
+          {R"({"kind": "pipe", "about": "a", "body": {"name": "A"}, "at": "noon"})",
+           {"line 1", "at", "noon", "YYYY-MM-DD"}},
+          {R"({"kind": "pipe", "about": "a", "body": {"name": "A"}, "at": "2038-01-01T00:00:00Z"})",
+           {"at", "2038-01-01", "before 2038"}},
+          {R"({"kind": "site", "about": "a", "body": {"name": "A", "zone": "Mars/Lane"}})",
+           {"zone", "Mars/Lane", "Europe/London"}},
+          {"{\"kind\": \"pipe\", \"about\": \"\xff\", \"body\": {\"name\": \"A\"}}", {"line 1", "not JSON"}}}) {
         CAPTURE(row.first);
         check_refused(book, book.record(row.first), row.second, before);
     }
@@ -101,28 +118,37 @@ TEST_CASE("a kind that is none, a missing option and a file that cannot be read 
 {
     const SampleBook book;
     const auto before = book.scratch.files();
-    check_refused(book, call({"record", "pipes", "--store", book.path(), "--as", "quill"}, good), {"KIND", "pipes", "help record"}, before);
+    check_refused(book, call({"record", "pipes", "--store", book.path(), "--as", "quill"}, good),
+                  {"KIND", "pipes", "help record"}, before);
     check_refused(book, call({"record", "pipe", "--store", book.path()}, good), {"--as"}, before);
     check_refused(book, call({"record", "pipe", "--as", "quill"}, good), {"--store"}, before);
-    check_refused(book, call({"record", "pipe", "--store", book.path(), "--as", "quill", "/nowhere"}), {"/nowhere", "cannot be read"}, before);
-    check_refused(book, call({"record", "pipe", "--store", book.path(), "--as", "\xff"}, R"({"about": "a", "body": {"name": "A"}})"), {}, before);
+    check_refused(book, call({"record", "pipe", "--store", book.path(), "--as", "quill", "/nowhere"}),
+                  {"/nowhere", "cannot be read"}, before);
+    check_refused(
+        book,
+        call({"record", "pipe", "--store", book.path(), "--as", "\xff"}, R"({"about": "a", "body": {"name": "A"}})"),
+        {}, before);
 }
 
 TEST_CASE("a new book is not made if a line after its device is bad")
 {
     const Scratch scratch;
     const Ran ran = call({"record", "any", "--store", scratch.book().string(), "--as", "quill"},
-                         R"({"kind": "device", "about": "d", "body": {"name": "tablet", "sample": true}})" "\n" R"({"kind": "pipe", "about": "a", "body": {}})");
+                         R"({"kind": "device", "about": "d", "body": {"name": "tablet", "sample": true}})"
+                         "\n"
+                         R"({"kind": "pipe", "about": "a", "body": {}})");
     CHECK(not_refused(ran, {"name"}) == "");
     CHECK(scratch.files().empty());
 }
 
 TEST_CASE("a device without its needed name, or with a field that is none, makes no book")
 {
-    for (const char* body : {R"({})", R"({"name": 7})", R"({"name": "tablet", "colour": 1})", R"({"name": "tablet", "sample": "yes"})"}) {
+    for (const char* body :
+         {R"({})", R"({"name": 7})", R"({"name": "tablet", "colour": 1})", R"({"name": "tablet", "sample": "yes"})"}) {
         const Scratch scratch;
         CAPTURE(std::string{body});
-        const Ran ran = call({"record", "device", "--store", scratch.book().string(), "--as", "quill"}, std::string{R"({"about": "d", "body": )"} + body + "}");
+        const Ran ran = call({"record", "device", "--store", scratch.book().string(), "--as", "quill"},
+                             std::string{R"({"about": "d", "body": )"} + body + "}");
         CHECK(not_refused(ran, {}) == "");
         CHECK(scratch.files().empty());
     }
@@ -134,9 +160,11 @@ TEST_CASE("a clock set by hand is refused for writing in a book that is not a sa
     REQUIRE(make_real_book(scratch.book()).code == 0);
     const auto before = scratch.files();
     const std::string pipe = R"({"about": "a", "body": {"name": "A"}})";
-    const Ran option = call({"record", "pipe", "--store", scratch.book().string(), "--as", "quill", "--at", "2026-11-25T08:00:00Z"}, pipe);
+    const Ran option = call(
+        {"record", "pipe", "--store", scratch.book().string(), "--as", "quill", "--at", "2026-11-25T08:00:00Z"}, pipe);
     CHECK(not_refused(option, {"--at", "2026-11-25T08:00:00Z", "sample book"}) == "");
-    const Ran line = call({"record", "pipe", "--store", scratch.book().string(), "--as", "quill"}, R"({"about": "a", "body": {"name": "A"}, "at": "2026-11-25T08:00:00Z"})");
+    const Ran line = call({"record", "pipe", "--store", scratch.book().string(), "--as", "quill"},
+                          R"({"about": "a", "body": {"name": "A"}, "at": "2026-11-25T08:00:00Z"})");
     CHECK(not_refused(line, {"at", "sample book"}) == "");
     CHECK(scratch.files() == before);
 }
@@ -144,7 +172,9 @@ TEST_CASE("a clock set by hand is refused for writing in a book that is not a sa
 TEST_CASE("a clock set by hand makes no book that is not a sample")
 {
     const Scratch scratch;
-    const Ran ran = call({"record", "device", "--store", scratch.book().string(), "--as", "quill", "--at", "2026-11-25T08:00:00Z"}, R"({"about": "d", "body": {"name": "tablet"}})");
+    const Ran ran =
+        call({"record", "device", "--store", scratch.book().string(), "--as", "quill", "--at", "2026-11-25T08:00:00Z"},
+             R"({"about": "d", "body": {"name": "tablet"}})");
     CHECK(not_refused(ran, {"--at", "sample book"}) == "");
     CHECK(scratch.files().empty());
 }
@@ -152,8 +182,9 @@ TEST_CASE("a clock set by hand makes no book that is not a sample")
 TEST_CASE("in a sample book the clock set by hand is the whole clock")
 {
     const SampleBook book;
-    const Ran ran = call({"record", "people_today", "--store", book.path(), "--as", "hallam", "--at", "2026-11-20T08:00:00Z"},
-                         R"({"about": "marsh-lane", "body": {"day": "2026-11-20", "roles": {"supervisor": "iqbal"}}})");
+    const Ran ran =
+        call({"record", "people_today", "--store", book.path(), "--as", "hallam", "--at", "2026-11-20T08:00:00Z"},
+             R"({"about": "marsh-lane", "body": {"day": "2026-11-20", "roles": {"supervisor": "iqbal"}}})");
     CHECK(ran.code == 0);
     CHECK(book.lift().code == 0);
 }

@@ -48,8 +48,8 @@ inline std::vector<Entry> one_of_each_kind()
     std::vector<Entry> all;
     for (const auto& kind : records::kinds())
         if (kind.name != "device")
-            all.push_back(entry(kind.name, kind.schema.at("x-example-about").get<std::string>(), kind.schema.at("examples").at(0),
-                                60 * static_cast<std::int64_t>(all.size() + 1)));
+            all.push_back(entry(kind.name, kind.schema.at("x-example-about").get<std::string>(),
+                                kind.schema.at("examples").at(0), 60 * static_cast<std::int64_t>(all.size() + 1)));
     return all;
 }
 
@@ -61,12 +61,12 @@ inline std::unique_ptr<db::Store> make_book(const fs::path& path, bool sample = 
 // A closed book with its device, two pipes and a person: records 1 to 4.
 inline void make_small_book(const fs::path& path)
 {
-    make_book(path)->append({pipe("sk-450", 690), pipe("sk-600", 1290, 120), person("hallam", "O. Hallam (invented)", 180)});
+    make_book(path)->append(
+        {pipe("sk-450", 690), pipe("sk-600", 1290, 120), person("hallam", "O. Hallam (invented)", 180)});
 }
 
 // What `act` throws as a StoreError; "" if it does not.
-template <class Act>
-std::string store_error_of(Act act)
+template <class Act> std::string store_error_of(Act act)
 {
     try {
         act();
@@ -76,9 +76,6 @@ std::string store_error_of(Act act)
     }
 }
 
-inline bool contains(const std::string& text, const std::string& part)
-{
-    return text.find(part) != std::string::npos;
-}
+inline bool contains(const std::string& text, const std::string& part) { return text.find(part) != std::string::npos; }
 
 } // namespace cotter::tests

@@ -11,8 +11,7 @@
 namespace cotter::tests {
 
 // Runs `act` in a child that ends without any clearing up; gives its exit code. A signal is 256 and more.
-template <class Act>
-int in_child(Act act)
+template <class Act> int in_child(Act act)
 {
     const pid_t child = ::fork();
     if (child < 0)
@@ -33,8 +32,7 @@ int in_child(Act act)
 // A child that does `hold`, says so, and keeps what it holds until this goes out of scope.
 class Holder {
 public:
-    template <class Hold>
-    explicit Holder(Hold hold)
+    template <class Hold> explicit Holder(Hold hold)
     {
         if (::pipe(ready_) != 0 || ::pipe(leave_) != 0)
             throw std::runtime_error{"no pipe"};

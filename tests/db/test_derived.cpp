@@ -19,19 +19,30 @@ namespace {
 void write_a_lot(db::Store& store)
 {
     store.append(one_of_each_kind());
-    const auto twice = store.append({pipe("sk-450", 700, 7000), pipe("sk-600", 1290, 7060), person("hallam", "O. Hallam, once more", 7120)});
-    store.append({entry("correction", "sk-450", {{"corrects", twice[0].hash}, {"why", "typed wrong"}, {"body", {{"name", "DN 450"}, {"stated_kg", 680}}}}, 7180),
-                  entry("correction", "sk-600", {{"corrects", twice[1].hash}, {"why", "never delivered"}, {"void", true}}, 7240)});
+    const auto twice = store.append(
+        {pipe("sk-450", 700, 7000), pipe("sk-600", 1290, 7060), person("hallam", "O. Hallam, once more", 7120)});
+    store.append(
+        {entry(
+             "correction", "sk-450",
+             {{"corrects", twice[0].hash}, {"why", "typed wrong"}, {"body", {{"name", "DN 450"}, {"stated_kg", 680}}}},
+             7180),
+         entry("correction", "sk-600", {{"corrects", twice[1].hash}, {"why", "never delivered"}, {"void", true}},
+               7240)});
     const auto stop = store.append({entry("stop_called", "fenwold-og-1107", {{"why", "Jaw looks bent"}}, 7300)});
-    store.append({entry("stop_lifted", "fenwold-og-1107", {{"stop", stop[0].hash}, {"why", "Looked at, straight"}}, 7360)});
+    store.append(
+        {entry("stop_lifted", "fenwold-og-1107", {{"stop", stop[0].hash}, {"why", "Looked at, straight"}}, 7360)});
 }
 
-const std::vector<std::string> tamperings{
-    "UPDATE fact SET doc = replace(doc, '1290', '1190') WHERE kind = 'pipe'", "UPDATE fact SET open = 1 - open WHERE kind = 'stop'",
-    "UPDATE fact SET at = at + 1 WHERE kind = 'model'", "UPDATE fact SET heads = '[]' WHERE kind = 'pipe'",
-    "DELETE FROM fact WHERE kind = 'stop'", "DELETE FROM fact_about WHERE kind = 'stop'", "DELETE FROM fact_record WHERE kind = 'stop'",
-    "INSERT INTO fact VALUES ('pipe', 'made-up', 0, 1, '[]', '{}')", "INSERT INTO fact_about VALUES ('made-up', 'stop', 'x')",
-    "DELETE FROM fact"};
+const std::vector<std::string> tamperings{"UPDATE fact SET doc = replace(doc, '1290', '1190') WHERE kind = 'pipe'",
+                                          "UPDATE fact SET open = 1 - open WHERE kind = 'stop'",
+                                          "UPDATE fact SET at = at + 1 WHERE kind = 'model'",
+                                          "UPDATE fact SET heads = '[]' WHERE kind = 'pipe'",
+                                          "DELETE FROM fact WHERE kind = 'stop'",
+                                          "DELETE FROM fact_about WHERE kind = 'stop'",
+                                          "DELETE FROM fact_record WHERE kind = 'stop'",
+                                          "INSERT INTO fact VALUES ('pipe', 'made-up', 0, 1, '[]', '{}')",
+                                          "INSERT INTO fact_about VALUES ('made-up', 'stop', 'x')",
+                                          "DELETE FROM fact"};
 
 } // namespace
 

@@ -20,7 +20,9 @@ void make_corrected_book(const fs::path& path)
 {
     const auto store = make_book(path);
     const auto written = store->append({pipe("sk-450", 690), person("hallam", "O. Hallam (invented)")});
-    store->append({entry("correction", "sk-450", {{"corrects", written[0].hash}, {"why", "typed wrong"}, {"body", {{"name", "DN 450"}, {"stated_kg", 680}}}})});
+    store->append({entry(
+        "correction", "sk-450",
+        {{"corrects", written[0].hash}, {"why", "typed wrong"}, {"body", {{"name", "DN 450"}, {"stated_kg", 680}}}})});
 }
 
 // All that can be read of a book.
@@ -85,8 +87,8 @@ Tally flip_each(const fs::path& path)
 void flip_in(const fs::path& path, const std::string& column, std::string value, std::size_t i)
 {
     value[i] = static_cast<char>(value[i] ^ (1 << (i % 7)));
-    Raw{path}.run("UPDATE record SET " + column + " = CAST(x'" + records::to_hex(value) + "' AS " + (column == "bytes" ? "BLOB" : "TEXT")
-                  + ") WHERE seq = 2");
+    Raw{path}.run("UPDATE record SET " + column + " = CAST(x'" + records::to_hex(value) + "' AS " +
+                  (column == "bytes" ? "BLOB" : "TEXT") + ") WHERE seq = 2");
 }
 
 } // namespace
@@ -112,7 +114,8 @@ TEST_CASE("each wrong bit of a record's bytes, hash and signature is reported")
     Raw{scratch.book()}.drop_triggers();
     const std::string good = bytes_of(scratch.book());
     for (const std::string column : {"bytes", "hash", "sig"}) {
-        const std::string value = records::from_hex(Raw{scratch.book()}.text("SELECT lower(hex(" + column + ")) FROM record WHERE seq = 2"));
+        const std::string value =
+            records::from_hex(Raw{scratch.book()}.text("SELECT lower(hex(" + column + ")) FROM record WHERE seq = 2"));
         for (std::size_t i = 0; i < value.size(); i += 11) {
             write_bytes(scratch.book(), good);
             flip_in(scratch.book(), column, value, i);

@@ -21,7 +21,8 @@ TEST_CASE("a new book holds its device as first record and is good")
     CHECK(newest[0].seq == 1);
     CHECK(newest[0].prev == "");
     CHECK(newest[0].entry.kind == "device");
-    CHECK(newest[0].device == records::sha256(records::from_hex(newest[0].entry.body.at("public_key").get<std::string>())));
+    CHECK(newest[0].device ==
+          records::sha256(records::from_hex(newest[0].entry.body.at("public_key").get<std::string>())));
     CHECK(store->verify().damaged.empty());
 }
 

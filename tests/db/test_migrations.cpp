@@ -13,10 +13,7 @@ TEST_SUITE_BEGIN("migrations");
 
 namespace {
 
-SQLite::Database empty_database()
-{
-    return {":memory:", SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE};
-}
+SQLite::Database empty_database() { return {":memory:", SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE}; }
 
 // The tables up to a version, as a program of then made them.
 void make_version(SQLite::Database& database, int version)
@@ -28,7 +25,10 @@ void make_version(SQLite::Database& database, int version)
 
 std::string schema_of(SQLite::Database& database)
 {
-    return database.execAndGet("SELECT group_concat(sql, ';') FROM (SELECT sql FROM sqlite_schema WHERE sql IS NOT NULL ORDER BY name)").getString();
+    return database
+        .execAndGet(
+            "SELECT group_concat(sql, ';') FROM (SELECT sql FROM sqlite_schema WHERE sql IS NOT NULL ORDER BY name)")
+        .getString();
 }
 
 std::int64_t count(SQLite::Database& database, const std::string& table)
@@ -101,8 +101,11 @@ TEST_CASE("every table of a book is strict, and none but those are there")
     const Scratch scratch;
     make_small_book(scratch.book());
     Raw raw{scratch.book()};
-    CHECK(raw.text("SELECT count(*) FROM pragma_table_list WHERE schema = 'main' AND type = 'table' AND strict AND wr") == "5");
-    CHECK(raw.text("SELECT name FROM sqlite_schema WHERE type = 'table' ORDER BY name") == "fact\nfact_about\nfact_record\nprivate\nrecord");
+    CHECK(
+        raw.text("SELECT count(*) FROM pragma_table_list WHERE schema = 'main' AND type = 'table' AND strict AND wr") ==
+        "5");
+    CHECK(raw.text("SELECT name FROM sqlite_schema WHERE type = 'table' ORDER BY name") ==
+          "fact\nfact_about\nfact_record\nprivate\nrecord");
     CHECK(raw.text("PRAGMA integrity_check") == "ok");
     CHECK(raw.text("PRAGMA foreign_key_check") == "");
 }

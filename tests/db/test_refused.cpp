@@ -65,8 +65,9 @@ TEST_CASE("a folder is refused")
 
 TEST_CASE("a file that is not SQLite's is refused, whatever is in it")
 {
-    for (const std::string& bytes : {std::string{}, std::string{"SQLite"}, std::string(4096, '\0'), std::string{"SQLite format 3\0", 16},
-                                     std::string(100, 'x'), "SQLite format 3" + std::string(5, '\2') + std::string(4000, 'x')}) {
+    for (const std::string& bytes :
+         {std::string{}, std::string{"SQLite"}, std::string(4096, '\0'), std::string{"SQLite format 3\0", 16},
+          std::string(100, 'x'), "SQLite format 3" + std::string(5, '\2') + std::string(4000, 'x')}) {
         const Scratch scratch;
         write_bytes(scratch.book(), bytes);
         check_refused(scratch, scratch.book().string());
@@ -134,7 +135,8 @@ TEST_CASE("a book that was cut short is refused or found damaged")
     const Scratch scratch;
     make_small_book(scratch.book());
     const std::string whole = bytes_of(scratch.book());
-    for (const std::size_t size : {std::size_t{19}, std::size_t{20}, std::size_t{100}, std::size_t{4096}, whole.size() / 2, whole.size() - 1}) {
+    for (const std::size_t size :
+         {std::size_t{19}, std::size_t{20}, std::size_t{100}, std::size_t{4096}, whole.size() / 2, whole.size() - 1}) {
         CAPTURE(size);
         write_bytes(scratch.book(), whole.substr(0, size));
         bool told = false;

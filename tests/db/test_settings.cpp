@@ -55,7 +55,8 @@ TEST_CASE("settings that other programs left in the file do not count")
 {
     const Scratch scratch;
     make_small_book(scratch.book());
-    Raw{scratch.book()}.run("PRAGMA synchronous = OFF; PRAGMA recursive_triggers = OFF; PRAGMA locking_mode = NORMAL; PRAGMA mmap_size = 1000000");
+    Raw{scratch.book()}.run("PRAGMA synchronous = OFF; PRAGMA recursive_triggers = OFF; PRAGMA locking_mode = NORMAL; "
+                            "PRAGMA mmap_size = 1000000");
     check_settings(db::Store::open(scratch.book())->database());
 }
 

@@ -11,7 +11,8 @@ TEST_SUITE_BEGIN("records are never changed");
 
 namespace {
 
-const std::string all_rows = "SELECT device || seq || hash || kind || about || at || hex(bytes) || sig FROM record ORDER BY device, seq";
+const std::string all_rows =
+    "SELECT device || seq || hash || kind || about || at || hex(bytes) || sig FROM record ORDER BY device, seq";
 
 // Another program at a closed book.
 struct Other {
@@ -33,10 +34,14 @@ struct Other {
     std::string before;
 };
 
-const std::string other_bytes = "INTO record SELECT device, seq, hash, kind, about, at, CAST(bytes || ' ' AS BLOB), sig FROM record WHERE seq = 2";
-const std::string other_hash = "INTO record SELECT device, seq, substr(hash, 2) || 'f', kind, about, at, bytes, sig FROM record WHERE seq = 2";
-const std::string other_place = "INTO record SELECT device, seq + 90, hash, kind, about, at, bytes, sig FROM record WHERE seq = 2";
-const std::string other_device = "INTO record SELECT 'f' || device, seq, hash, kind, about, at, bytes, sig FROM record WHERE seq = 2";
+const std::string other_bytes =
+    "INTO record SELECT device, seq, hash, kind, about, at, CAST(bytes || ' ' AS BLOB), sig FROM record WHERE seq = 2";
+const std::string other_hash =
+    "INTO record SELECT device, seq, substr(hash, 2) || 'f', kind, about, at, bytes, sig FROM record WHERE seq = 2";
+const std::string other_place =
+    "INTO record SELECT device, seq + 90, hash, kind, about, at, bytes, sig FROM record WHERE seq = 2";
+const std::string other_device =
+    "INTO record SELECT 'f' || device, seq, hash, kind, about, at, bytes, sig FROM record WHERE seq = 2";
 
 } // namespace
 
@@ -44,9 +49,10 @@ TEST_CASE("an update is refused, with recursive triggers on or off")
 {
     for (const bool recursive : {true, false}) {
         Other other{recursive};
-        for (const std::string sql : {"UPDATE record SET sig = 'x'", "UPDATE record SET bytes = x'00' WHERE seq = 2",
-                                "UPDATE OR REPLACE record SET seq = 3 WHERE seq = 2", "UPDATE OR IGNORE record SET seq = 9 WHERE seq = 2",
-                                "UPDATE record SET seq = seq"})
+        for (const std::string sql :
+             {"UPDATE record SET sig = 'x'", "UPDATE record SET bytes = x'00' WHERE seq = 2",
+              "UPDATE OR REPLACE record SET seq = 3 WHERE seq = 2", "UPDATE OR IGNORE record SET seq = 9 WHERE seq = 2",
+              "UPDATE record SET seq = seq"})
             other.check_refused(sql, "a record is never changed");
     }
 }
@@ -80,7 +86,8 @@ TEST_CASE("other bytes for a known place or hash stop the insert, whatever its c
 TEST_CASE("the same record again is ignored without a word")
 {
     Other other{false};
-    const std::string same = "INTO record SELECT device, seq, hash, kind, about, at, bytes, sig FROM record WHERE seq = 2";
+    const std::string same =
+        "INTO record SELECT device, seq, hash, kind, about, at, bytes, sig FROM record WHERE seq = 2";
     for (const char* verb : {"INSERT ", "INSERT OR REPLACE "}) {
         CHECK(other.raw.refusal(verb + same) == "");
         CHECK(other.raw.text(all_rows) == other.before);
@@ -96,9 +103,10 @@ TEST_CASE("a record has no row number that could be replaced")
 TEST_CASE("a row that is not of a record's form is refused")
 {
     Other other{false};
-    for (const std::string values : {"'d', 0, '%', 'k', 'a', 1, x'00', 's'", "'d', 1, 'short', 'k', 'a', 1, x'00', 's'",
-                               "'d', 1, '%', 'k', 'a', 'noon', x'00', 's'", "'d', 1, '%', 'k', 'a', 1, 'text', 's'",
-                               "'d', 1, '%', 'k', 'a', 1, x'00', NULL"}) {
+    for (const std::string values :
+         {"'d', 0, '%', 'k', 'a', 1, x'00', 's'", "'d', 1, 'short', 'k', 'a', 1, x'00', 's'",
+          "'d', 1, '%', 'k', 'a', 'noon', x'00', 's'", "'d', 1, '%', 'k', 'a', 1, 'text', 's'",
+          "'d', 1, '%', 'k', 'a', 1, x'00', NULL"}) {
         std::string row = values;
         if (const auto at = row.find('%'); at != std::string::npos)
             row.replace(at, 1, std::string(64, 'a'));
@@ -113,8 +121,9 @@ TEST_CASE("the program's own connection cannot do it either, nor change the trig
     const Scratch scratch;
     const auto store = make_book(scratch.book());
     for (const std::string sql : {"UPDATE record SET sig = 'x'", "DELETE FROM record",
-                            "INSERT OR REPLACE INTO record SELECT device, seq, hash, kind, about, at, CAST(bytes || ' ' AS BLOB), sig FROM record",
-                            "PRAGMA writable_schema = ON; DELETE FROM sqlite_schema WHERE type = 'trigger'"}) {
+                                  "INSERT OR REPLACE INTO record SELECT device, seq, hash, kind, about, at, CAST(bytes "
+                                  "|| ' ' AS BLOB), sig FROM record",
+                                  "PRAGMA writable_schema = ON; DELETE FROM sqlite_schema WHERE type = 'trigger'"}) {
         CAPTURE(sql);
         CHECK_THROWS_AS(store->database().exec(sql), SQLite::Exception);
     }

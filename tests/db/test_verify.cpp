@@ -35,14 +35,18 @@ struct Row {
 std::string flipped(const std::string& column, int from_end, std::int64_t seq)
 {
     const std::string at = "length(" + column + ") - " + std::to_string(from_end);
-    return "UPDATE record SET " + column + " = substr(" + column + ", 1, " + at + " - 1) || CASE substr(" + column + ", " + at
-           + ", 1) WHEN 'a' THEN 'b' ELSE 'a' END || substr(" + column + ", " + at + " + 1) WHERE seq = " + std::to_string(seq);
+    return "UPDATE record SET " + column + " = substr(" + column + ", 1, " + at + " - 1) || CASE substr(" + column +
+           ", " + at + ", 1) WHEN 'a' THEN 'b' ELSE 'a' END || substr(" + column + ", " + at +
+           " + 1) WHERE seq = " + std::to_string(seq);
 }
 
 const std::vector<Row> damages{
-    {"UPDATE record SET bytes = CAST(replace(CAST(bytes AS TEXT), '690', '790') AS BLOB) WHERE seq = 2", 2, "its bytes are not those that were hashed"},
-    {"UPDATE record SET bytes = CAST(replace(CAST(bytes AS TEXT), 'quill', 'quilt') AS BLOB) WHERE seq = 3", 3, "its bytes are not those that were hashed"},
-    {"UPDATE record SET bytes = CAST(CAST(bytes AS TEXT) || ' ' AS BLOB) WHERE seq = 1", 1, "its bytes are not those that were hashed"},
+    {"UPDATE record SET bytes = CAST(replace(CAST(bytes AS TEXT), '690', '790') AS BLOB) WHERE seq = 2", 2,
+     "its bytes are not those that were hashed"},
+    {"UPDATE record SET bytes = CAST(replace(CAST(bytes AS TEXT), 'quill', 'quilt') AS BLOB) WHERE seq = 3", 3,
+     "its bytes are not those that were hashed"},
+    {"UPDATE record SET bytes = CAST(CAST(bytes AS TEXT) || ' ' AS BLOB) WHERE seq = 1", 1,
+     "its bytes are not those that were hashed"},
     {"UPDATE record SET bytes = x'7b7d' WHERE seq = 2", 2, "not a record"},
     {"UPDATE record SET bytes = x'' WHERE seq = 4", 4, "not a record"},
     {"UPDATE record SET bytes = x'ff00ff' WHERE seq = 4", 4, "not a record"},
@@ -59,8 +63,9 @@ const std::vector<Row> damages{
     {"DELETE FROM record WHERE seq = 3", 4, "a record before it is missing"},
     {"DELETE FROM record WHERE seq = 1", 2, "a record before it is missing"},
     {"DELETE FROM record WHERE seq IN (2, 3)", 4, "a record before it is missing"},
-    {"UPDATE record SET seq = 99 WHERE seq = 2; UPDATE record SET seq = 2 WHERE seq = 3; UPDATE record SET seq = 3 WHERE seq = 99", 2,
-     "a column differs from its bytes"},
+    {"UPDATE record SET seq = 99 WHERE seq = 2; UPDATE record SET seq = 2 WHERE seq = 3; UPDATE record SET seq = 3 "
+     "WHERE seq = 99",
+     2, "a column differs from its bytes"},
     {"UPDATE record SET sig = '' WHERE seq > 2", 3, "its signature does not fit"}};
 
 // Signed anew by somebody with a key of his own, in the place of record `seq`.
@@ -72,12 +77,15 @@ db::Verified after_forging(std::int64_t seq)
     {
         Raw raw{scratch.book()};
         raw.drop_triggers();
-        auto forged = records::sign(pipe("sk-450", 500), key, {seq - 1, raw.text("SELECT hash FROM record WHERE seq = " + std::to_string(seq - 1))});
+        auto forged =
+            records::sign(pipe("sk-450", 500), key,
+                          {seq - 1, raw.text("SELECT hash FROM record WHERE seq = " + std::to_string(seq - 1))});
         const std::string device = raw.text("SELECT device FROM record LIMIT 1");
         forged.bytes.replace(forged.bytes.find(forged.device), forged.device.size(), device);
         raw.run("DELETE FROM record WHERE seq >= " + std::to_string(seq));
-        raw.run("INSERT INTO record VALUES ('" + device + "', " + std::to_string(seq) + ", '" + records::record_hash(forged.bytes) + "', 'pipe', 'sk-450', "
-                + std::to_string(forged.entry.at.count()) + ", x'" + records::to_hex(forged.bytes) + "', '" + key.sign(forged.bytes) + "')");
+        raw.run("INSERT INTO record VALUES ('" + device + "', " + std::to_string(seq) + ", '" +
+                records::record_hash(forged.bytes) + "', 'pipe', 'sk-450', " + std::to_string(forged.entry.at.count()) +
+                ", x'" + records::to_hex(forged.bytes) + "', '" + key.sign(forged.bytes) + "')");
     }
     const auto store = db::Store::open(scratch.book());
     store->rebuild();
@@ -148,8 +156,9 @@ TEST_CASE("a tail that was cut off, derived tables with it, is not found without
 
 TEST_CASE("a private value that is not the one recorded is found")
 {
-    for (const std::string sql : {"UPDATE private SET value = 'P. Hallam'", "UPDATE private SET salt = '00' || substr(salt, 3)",
-                            "INSERT INTO private VALUES ('person nobody', 'name', '00', 'N. Obody')"}) {
+    for (const std::string sql :
+         {"UPDATE private SET value = 'P. Hallam'", "UPDATE private SET salt = '00' || substr(salt, 3)",
+          "INSERT INTO private VALUES ('person nobody', 'name', '00', 'N. Obody')"}) {
         CAPTURE(sql);
         const auto found = after(sql);
         REQUIRE(found.damaged.size() == 1);
@@ -157,10 +166,7 @@ TEST_CASE("a private value that is not the one recorded is found")
     }
 }
 
-TEST_CASE("a private value that was erased is no damage")
-{
-    CHECK(after("DELETE FROM private").damaged.empty());
-}
+TEST_CASE("a private value that was erased is no damage") { CHECK(after("DELETE FROM private").damaged.empty()); }
 
 TEST_CASE("the opening check finds a broken chain, and says nothing against a good book")
 {

@@ -21,10 +21,7 @@ try {
     return e.what();
 }
 
-std::int64_t records_in(const db::Store& store)
-{
-    return store.state().head.seq;
-}
+std::int64_t records_in(const db::Store& store) { return store.state().head.seq; }
 
 // One pipe a time until there is no more room for it; gives how many got in.
 int fill_up(db::Store& store)
@@ -56,10 +53,12 @@ TEST_CASE("of several entries with a bad one none is written, and its line is na
         Entry bad;
         const char* says;
     };
-    for (const Row& row : {Row{entry("pipe", "sk-600", {{"name", "DN 600"}, {"stated_kg", "heavy"}}), "line 2: stated_kg: \"heavy\" is not accepted"},
-                           Row{entry("pipe", "sk-600", Json::object()), "line 2: name is missing"},
-                           Row{entry("pipe", "", {{"name", "DN 600"}}), "line 2: about: the id of what the record is about is needed"},
-                           Row{entry("pipes", "sk-600", {{"name", "DN 600"}}), "line 2: kind: \"pipes\" is not a kind of record"}}) {
+    for (const Row& row :
+         {Row{entry("pipe", "sk-600", {{"name", "DN 600"}, {"stated_kg", "heavy"}}),
+              "line 2: stated_kg: \"heavy\" is not accepted"},
+          Row{entry("pipe", "sk-600", Json::object()), "line 2: name is missing"},
+          Row{entry("pipe", "", {{"name", "DN 600"}}), "line 2: about: the id of what the record is about is needed"},
+          Row{entry("pipes", "sk-600", {{"name", "DN 600"}}), "line 2: kind: \"pipes\" is not a kind of record"}}) {
         CHECK(contains(form_error_of(*store, {good, row.bad, good}), row.says));
         CHECK(records_in(*store) == 1);
         CHECK(store->derived_tables() == before);
@@ -71,10 +70,13 @@ TEST_CASE("the new body in a correction is checked as the old record's own was")
     const Scratch scratch;
     const auto store = make_book(scratch.book());
     const auto old = store->append({pipe("sk-450", 690)});
-    for (const Json& body : {Json{{"name", "DN 450"}, {"stated_kg", "heavy"}}, Json{{"name", "DN 450"}, {"stated_kg", 690.5}}, Json{{"stated_kg", 690}},
-                             Json{{"name", "DN 450"}, {"colour", "red"}}}) {
+    for (const Json& body :
+         {Json{{"name", "DN 450"}, {"stated_kg", "heavy"}}, Json{{"name", "DN 450"}, {"stated_kg", 690.5}},
+          Json{{"stated_kg", 690}}, Json{{"name", "DN 450"}, {"colour", "red"}}}) {
         CAPTURE(body.dump());
-        CHECK(form_error_of(*store, {entry("correction", "sk-450", {{"corrects", old[0].hash}, {"why", "typed wrong"}, {"body", body}})}) != "");
+        CHECK(form_error_of(*store, {entry("correction", "sk-450",
+                                           {{"corrects", old[0].hash}, {"why", "typed wrong"}, {"body", body}})}) !=
+              "");
         CHECK(records_in(*store) == 2);
     }
 }
@@ -84,7 +86,9 @@ TEST_CASE("a private value in a correction is kept apart like any other")
     const Scratch scratch;
     const auto store = make_book(scratch.book());
     const auto old = store->append({person("hallam", "O. Halam")});
-    const auto now = store->append({entry("correction", "hallam", {{"corrects", old[0].hash}, {"why", "typed wrong"}, {"body", {{"name", "O. Hallam"}}}})});
+    const auto now =
+        store->append({entry("correction", "hallam",
+                             {{"corrects", old[0].hash}, {"why", "typed wrong"}, {"body", {{"name", "O. Hallam"}}}})});
     CHECK_FALSE(contains(now[0].bytes, "Hallam"));
     CHECK(store->private_value("person hallam", "name") == "O. Hallam");
     CHECK(store->verify().damaged.empty());
@@ -154,7 +158,8 @@ TEST_CASE("a program that ends before the commit leaves the old records and noth
     make_small_book(scratch.book());
     const int code = in_child([&] {
         const auto store = db::Store::open(scratch.book());
-        sqlite3_commit_hook(store->database().getHandle(), [](void*) -> int { ::_exit(5); }, nullptr);
+        sqlite3_commit_hook(
+            store->database().getHandle(), [](void*) -> int { ::_exit(5); }, nullptr);
         store->append({person("iqbal", "S. Iqbal"), pipe("sk-900", 2900)});
     });
     REQUIRE(code == 5);
@@ -173,7 +178,8 @@ TEST_CASE("a program that ends anywhere while writing leaves all of it or nothin
         const auto before = db::Store::open(scratch.book())->state().head.seq;
         in_child([&] {
             const auto store = db::Store::open(scratch.book());
-            sqlite3_progress_handler(store->database().getHandle(), steps, [](void*) -> int { ::_exit(5); }, nullptr);
+            sqlite3_progress_handler(
+                store->database().getHandle(), steps, [](void*) -> int { ::_exit(5); }, nullptr);
             store->append({person("iqbal", "S. Iqbal"), pipe("sk-900", 2900)});
         });
         const auto store = db::Store::open(scratch.book());

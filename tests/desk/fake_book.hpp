@@ -34,7 +34,10 @@ public:
     }
 
     records::BookState state() const override { return state_; }
-    std::vector<records::Record> append(std::vector<records::Entry>) override { throw std::logic_error{"is only read"}; }
+    std::vector<records::Record> append(std::vector<records::Entry>) override
+    {
+        throw std::logic_error{"is only read"};
+    }
     std::optional<records::Fact> fact(const std::string& kind, const std::string& key) const override
     {
         for (const records::Fact& each : facts_)
@@ -51,7 +54,10 @@ public:
         return found;
     }
     std::vector<records::Fact> facts_about(const std::string&, const std::string&) const override { return {}; }
-    std::optional<std::string> private_value(const std::string&, const std::string&) const override { return std::nullopt; }
+    std::optional<std::string> private_value(const std::string&, const std::string&) const override
+    {
+        return std::nullopt;
+    }
     std::vector<records::Record> newest(const std::string&, std::size_t count) const override
     {
         return {newest_.begin(), newest_.begin() + static_cast<std::ptrdiff_t>(std::min(count, newest_.size()))};

@@ -76,7 +76,8 @@ TEST_CASE("the system's own zone changes nothing")
 
 TEST_CASE("an instant is read as it is written, to the second, and before 2038")
 {
-    for (const char* text : {"2026-11-25T07:42:00Z", "1970-01-01T00:00:00Z", "2028-02-29T23:59:59Z", "2037-12-31T23:59:59Z"}) {
+    for (const char* text :
+         {"2026-11-25T07:42:00Z", "1970-01-01T00:00:00Z", "2028-02-29T23:59:59Z", "2037-12-31T23:59:59Z"}) {
         REQUIRE(parse_instant(text).has_value());
         CHECK(to_string(*parse_instant(text)) == text);
     }
@@ -85,9 +86,11 @@ TEST_CASE("an instant is read as it is written, to the second, and before 2038")
 
 TEST_CASE("anything else is no instant")
 {
-    for (const char* text : {"", "2026-11-25", "2026-11-25T07:42Z", "2026-11-25T07:42:00", "2026-11-25 07:42:00Z", "2026-11-25T07:42:00z",
-                             "2026-11-25T24:00:00Z", "2026-11-25T07:60:00Z", "2026-11-25T07:42:60Z", "2026-02-29T07:42:00Z", "2026-11-25T 7:42:00Z",
-                             "2026-11-25T+7:42:00Z", "2026-11-25T-1:42:00Z", "2026-11-25T07:42:00+", "2038-01-01T00:00:00Z", "9999-12-31T23:59:59Z"}) {
+    for (const char* text :
+         {"", "2026-11-25", "2026-11-25T07:42Z", "2026-11-25T07:42:00", "2026-11-25 07:42:00Z", "2026-11-25T07:42:00z",
+          "2026-11-25T24:00:00Z", "2026-11-25T07:60:00Z", "2026-11-25T07:42:60Z", "2026-02-29T07:42:00Z",
+          "2026-11-25T 7:42:00Z", "2026-11-25T+7:42:00Z", "2026-11-25T-1:42:00Z", "2026-11-25T07:42:00+",
+          "2038-01-01T00:00:00Z", "9999-12-31T23:59:59Z"}) {
         CAPTURE(std::string{text});
         CHECK_FALSE(parse_instant(text).has_value());
     }

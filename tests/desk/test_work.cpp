@@ -34,11 +34,24 @@ std::vector<Entry> every_act()
     const Hand hand = some_hand();
     const FakeBook book;
     const rules::Question question;
-    return {open_a_shift(hand, "s", 8 * 3600, "Europe/London"), stand_down(hand, "shift"), check_a_unit(hand, book, "u", "m", {{"pin", "right", ""}, {"jaw", "stop", "bent"}}),
-            see_the_setting(hand, "u", "hole 1"), change_the_setting(hand, "u", "hole 1"), see_the_lock(hand, "h", true), prove_devices(hand, "m", true, false),
-            confirm_place(hand, "s", "B", true, true, true, true), inspect_trench(hand, book, "s", "B", true), name_people(hand, "s", {{"supervisor", "hallam"}}),
-            brief(hand, {{"id", "plan"}, {"issue", 2}}, "iqbal"), compare(hand, "model", "m"), call_a_stop(hand, "u", "bent"), something_happened(hand, "knock", "u", "a strut"),
-            ask_for_a_lift(hand, question, rules::decide(question)), lift_step(hand, "picked_up", "lift"), lift_step(hand, "set_down", "lift"), lift_step(hand, "lift_done", "lift")};
+    return {open_a_shift(hand, "s", 8 * 3600, "Europe/London"),
+            stand_down(hand, "shift"),
+            check_a_unit(hand, book, "u", "m", {{"pin", "right", ""}, {"jaw", "stop", "bent"}}),
+            see_the_setting(hand, "u", "hole 1"),
+            change_the_setting(hand, "u", "hole 1"),
+            see_the_lock(hand, "h", true),
+            prove_devices(hand, "m", true, false),
+            confirm_place(hand, "s", "B", true, true, true, true),
+            inspect_trench(hand, book, "s", "B", true),
+            name_people(hand, "s", {{"supervisor", "hallam"}}),
+            brief(hand, {{"id", "plan"}, {"issue", 2}}, "iqbal"),
+            compare(hand, "model", "m"),
+            call_a_stop(hand, "u", "bent"),
+            something_happened(hand, "knock", "u", "a strut"),
+            ask_for_a_lift(hand, question, rules::decide(question)),
+            lift_step(hand, "picked_up", "lift"),
+            lift_step(hand, "set_down", "lift"),
+            lift_step(hand, "lift_done", "lift")};
 }
 
 // The newest record, by this boot or another.
@@ -149,7 +162,8 @@ TEST_CASE("an empty book and a sample book have no clock to be watched")
 TEST_CASE("a unit is found by tag, by owner and serial and by its id, and by nothing else")
 {
     FakeBook book;
-    book.with("unit", "u-1", {{"tag", "PC-07"}, {"owner_firm", "Fenwold"}, {"serial", "1"}}).with("unit", "u-2", {{"tag", "PC-08"}, {"owner_firm", "Fenwold"}, {"serial", "2"}});
+    book.with("unit", "u-1", {{"tag", "PC-07"}, {"owner_firm", "Fenwold"}, {"serial", "1"}})
+        .with("unit", "u-2", {{"tag", "PC-08"}, {"owner_firm", "Fenwold"}, {"serial", "2"}});
     for (const char* name : {"PC-07", "Fenwold/1", "u-1"})
         CHECK(find_unit(book, name) == "u-1");
     for (const char* name : {"pc-07", "Fenwold", "Fenwold/3", "", "/"})

@@ -23,10 +23,7 @@ inline bool finds(const rules::Question& question, rules::Code code)
     return find(rules::decide(question), code) != nullptr;
 }
 
-inline rules::Day day(const std::string& text)
-{
-    return rules::parse_day(text).value();
-}
+inline rules::Day day(const std::string& text) { return rules::parse_day(text).value(); }
 
 inline rules::Item item(rules::Role role, const char* tag)
 {

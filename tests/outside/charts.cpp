@@ -75,9 +75,8 @@ private:
 bool is_next_to(double line, double value, const std::vector<double>& lines)
 {
     const auto ends = std::minmax({line, value});
-    return std::none_of(lines.begin(), lines.end(), [&](double other) {
-        return other != line && ends.first <= other && other <= ends.second;
-    });
+    return std::none_of(lines.begin(), lines.end(),
+                        [&](double other) { return other != line && ends.first <= other && other <= ends.second; });
 }
 
 bool is_outside(double value, const std::vector<double>& lines)
@@ -93,8 +92,8 @@ rules::Known<Kilograms> lowest_by_enumeration(const rules::Chart& chart, Sector 
         return std::nullopt;
     rules::Known<Kilograms> lowest;
     for (const rules::Cell& each : chart.cells) {
-        if (each.over != over || !is_next_to(static_cast<double>(each.radius->count()), radius, radii)
-            || !is_next_to(static_cast<double>(each.height->count()), height, heights))
+        if (each.over != over || !is_next_to(static_cast<double>(each.radius->count()), radius, radii) ||
+            !is_next_to(static_cast<double>(each.height->count()), height, heights))
             continue;
         if (!each.rated)
             return std::nullopt;
@@ -157,8 +156,8 @@ TEST_CASE("The rating is the lowest of the cells next to the point")
         for (const ChartPoint point : points(seed, 2000))
             for (const Sector over : {Sector::front, Sector::side}) {
                 INFO("radius ", point.radius.count(), ", height ", point.height.count());
-                REQUIRE(rules::lowest_corner(grid.chart, over, point)
-                        == lowest_by_enumeration(grid.chart, over, point));
+                REQUIRE(rules::lowest_corner(grid.chart, over, point) ==
+                        lowest_by_enumeration(grid.chart, over, point));
             }
     }
 }

@@ -60,7 +60,11 @@ rules::Question declared(const char* made, const char* first_service)
     return question;
 }
 
-struct Interval { Role role; ItemClass item_class; std::string item, last, next; };
+struct Interval {
+    Role role;
+    ItemClass item_class;
+    std::string item, last, next;
+};
 
 // The last day of use, and the day after it.
 const Interval intervals[] = {
@@ -82,13 +86,16 @@ int published_months(const std::string& item_name)
 using Field = rules::Known<rules::Particular> rules::Particulars::*;
 
 // Paragraphs of Schedule 1 that always are to be there and are no field of their own in a report.
-struct Particular { std::string name; Field field; };
+struct Particular {
+    std::string name;
+    Field field;
+};
 const std::array<Particular, 6> always{{{"employer_name_address", &rules::Particulars::employer},
-                                            {"premises_address", &rules::Particulars::premises},
-                                            {"last_thorough_examination_date", &rules::Particulars::last_examined},
-                                            {"author_name_address_qualifications", &rules::Particulars::qualifications},
-                                            {"author_employment", &rules::Particulars::employment},
-                                            {"report_date", &rules::Particulars::report_day}}};
+                                        {"premises_address", &rules::Particulars::premises},
+                                        {"last_thorough_examination_date", &rules::Particulars::last_examined},
+                                        {"author_name_address_qualifications", &rules::Particulars::qualifications},
+                                        {"author_employment", &rules::Particulars::employment},
+                                        {"report_date", &rules::Particulars::report_day}}};
 
 bool is_always_required(const std::string& field)
 {

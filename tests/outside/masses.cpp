@@ -17,15 +17,9 @@ namespace {
 constexpr double mm_in_inch = 25.4, mm_in_foot = 304.8, kg_in_pound = 0.45359237; // exact by definition
 constexpr double pounds_a_cubic_foot = kg_in_pound / (0.3048 * 0.3048 * 0.3048);  // in kg/m3
 
-double percent_over(double value, double published)
-{
-    return 100 * (value / published - 1);
-}
+double percent_over(double value, double published) { return 100 * (value / published - 1); }
 
-std::string name_of(const Record& row)
-{
-    return row.at("id_in") + " " + row.at("wall");
-}
+std::string name_of(const Record& row) { return row.at("id_in") + " " + row.at("wall"); }
 
 double c76_pounds_a_foot(const Record& row)
 {
@@ -77,10 +71,7 @@ std::vector<Record> weighed_rows()
     return rows;
 }
 
-double published(const Record& row)
-{
-    return number(row, "published_weight_kg_per_pipe");
-}
+double published(const Record& row) { return number(row, "published_weight_kg_per_pipe"); }
 
 } // namespace
 

@@ -34,10 +34,7 @@ TEST_CASE("Two months from 23 March end on 23 May and not a day later")
 }
 
 // Source: the Court of Appeal, as a public page quotes it: where the last month has no such day, its last day.
-TEST_CASE("A month from 31 March ends on 30 April")
-{
-    CHECK(after("2025-03-31", 1) == "2025-04-30");
-}
+TEST_CASE("A month from 31 March ends on 30 April") { CHECK(after("2025-03-31", 1) == "2025-04-30"); }
 
 // Source: each row's own column "source"; the rows without a case are derived from the rule of Dodds v Walker.
 TEST_CASE("Every row of the table of cases ends where the law says")

@@ -16,10 +16,7 @@ using rules::Code;
 
 namespace {
 
-std::int64_t kg(const Record& row, const std::string& column)
-{
-    return std::llround(number(row, column) * 1000);
-}
+std::int64_t kg(const Record& row, const std::string& column) { return std::llround(number(row, column) * 1000); }
 
 std::int64_t table_kg(const Record& row, std::int64_t legs, Band band)
 {
@@ -44,10 +41,7 @@ rules::Sling spread(std::vector<rules::Millimetres> between, rules::Millimetres 
     return sling;
 }
 
-Band band_of(const rules::Sling& sling)
-{
-    return rules::leg_angle(sling).value().band;
-}
+Band band_of(const rules::Sling& sling) { return rules::leg_angle(sling).value().band; }
 
 // A two-leg 8 mm chain at 30 degrees: 2,800 kg by the table. The stated mass of the pipe is all that hangs.
 rules::Question hanging(rules::Kilograms load)
@@ -114,14 +108,20 @@ TEST_CASE("What the table of EN 818-4 does not have is not rated")
 // Source: EN 818-4 mode factors 1.4, 1.0, 2.1 and 1.5 (read). The table is rounded both ways, by less than 4 %.
 TEST_CASE("The table lies within four per cent of one leg times the mode factor")
 {
-    struct Column { std::int64_t legs; Band band; std::string sling, angle; };
-    const Column columns[] = {{2, Band::to_45, "2 leg", "0-45"}, {2, Band::to_60, "2 leg", ">45-60"},
-                              {4, Band::to_45, "3 and 4 leg", "0-45"}, {4, Band::to_60, "3 and 4 leg", ">45-60"}};
+    struct Column {
+        std::int64_t legs;
+        Band band;
+        std::string sling, angle;
+    };
+    const Column columns[] = {{2, Band::to_45, "2 leg", "0-45"},
+                              {2, Band::to_60, "2 leg", ">45-60"},
+                              {4, Band::to_45, "3 and 4 leg", "0-45"},
+                              {4, Band::to_60, "3 and 4 leg", ">45-60"}};
     int compared = 0;
     for (const Record& factor : read_table("sling_mode_factors"))
         for (const Column& column : columns) {
-            if (factor.at("standard") != "EN 818-4" || factor.at("sling") != column.sling
-                || factor.at("angle_to_vertical") != column.angle)
+            if (factor.at("standard") != "EN 818-4" || factor.at("sling") != column.sling ||
+                factor.at("angle_to_vertical") != column.angle)
                 continue;
             for (const Record& row : read_table("chain_sling_en818_4")) {
                 INFO("chain ", row.at("chain_mm"), ", ", column.sling, " ", column.angle);
@@ -158,10 +158,10 @@ TEST_CASE("A measured angle falls in its band on both sides of 45 and of 60 degr
 // Source: the same, with sin 45 = sqrt(2)/2 and sin 60 = sqrt(3)/2.
 TEST_CASE("An angle by spread falls in its band on both sides of 45 and of 60 degrees")
 {
-    CHECK(band_of(spread({1414_mm}, 1000_mm)) == Band::to_45); // 44.99 degrees
-    CHECK(band_of(spread({1415_mm}, 1000_mm)) == Band::to_60); // 45.03
-    CHECK(band_of(spread({1732_mm}, 1000_mm)) == Band::to_60); // 59.997
-    CHECK(band_of(spread({1733_mm}, 1000_mm)) == Band::over);  // 60.05
+    CHECK(band_of(spread({1414_mm}, 1000_mm)) == Band::to_45);          // 44.99 degrees
+    CHECK(band_of(spread({1415_mm}, 1000_mm)) == Band::to_60);          // 45.03
+    CHECK(band_of(spread({1732_mm}, 1000_mm)) == Band::to_60);          // 59.997
+    CHECK(band_of(spread({1733_mm}, 1000_mm)) == Band::over);           // 60.05
     CHECK(band_of(spread({1000_mm, 1000_mm}, 1000_mm)) == Band::to_45); // exactly 45
     CHECK(band_of(spread({1000_mm, 1001_mm}, 1000_mm)) == Band::to_60);
     CHECK(band_of(spread({1000_mm, 1414_mm}, 1000_mm)) == Band::to_60); // 59.99

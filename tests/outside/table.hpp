@@ -64,8 +64,8 @@ private:
 inline Record named(const Line& names, const Line& fields)
 {
     if (names.size() != fields.size())
-        throw std::runtime_error{"a line of " + std::to_string(fields.size()) + " fields under "
-                                 + std::to_string(names.size()) + " names"};
+        throw std::runtime_error{"a line of " + std::to_string(fields.size()) + " fields under " +
+                                 std::to_string(names.size()) + " names"};
     Record record;
     for (std::size_t i = 0; i < names.size(); ++i)
         record[names[i]] = fields[i];
@@ -86,9 +86,6 @@ inline std::vector<Record> read_table(const std::string& name)
     return records;
 }
 
-inline double number(const Record& record, const std::string& column)
-{
-    return std::stod(record.at(column));
-}
+inline double number(const Record& record, const std::string& column) { return std::stod(record.at(column)); }
 
 } // namespace outside

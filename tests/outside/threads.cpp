@@ -35,10 +35,7 @@ Polygon rectangle(double from_x, double from_y, double to_x, double to_y)
     return made;
 }
 
-Polygon about_origin(double width, double height)
-{
-    return rectangle(-width / 2, -height / 2, width / 2, height / 2);
-}
+Polygon about_origin(double width, double height) { return rectangle(-width / 2, -height / 2, width / 2, height / 2); }
 
 Polygon turned(const Polygon& shape, double degrees)
 {
@@ -47,7 +44,9 @@ Polygon turned(const Polygon& shape, double degrees)
     return made;
 }
 
-struct Size { double width, height; };
+struct Size {
+    double width, height;
+};
 
 Size envelope(double length, double depth, double tilt)
 {
@@ -63,10 +62,7 @@ std::vector<Polygon> struts(const Passage& p)
 }
 
 // What a pipe of this depth sweeps along its own axis through the middle of the opening.
-Polygon swept(double depth, double tilt)
-{
-    return turned(about_origin(far_away, depth), tilt);
-}
+Polygon swept(double depth, double tilt) { return turned(about_origin(far_away, depth), tilt); }
 
 // Of the struts and the pipe grown by its clearance. `grown_by`: a hundredth of a millimetre less or more, as polygons
 // that just touch have no sure intersection in doubles.
@@ -99,10 +95,7 @@ bool passes_whole(const Passage& p, double tilt, double margin = 1e-4)
     return envelope(p.length, p.depth, tilt).width <= p.gap - 2 * p.clearance + margin;
 }
 
-bool passes_swept(const Passage& p, double tilt)
-{
-    return tilt > 0 && overlap(p, tilt, -0.01) == 0;
-}
+bool passes_swept(const Passage& p, double tilt) { return tilt > 0 && overlap(p, tilt, -0.01) == 0; }
 
 // Does it pass with a little to spare?
 bool passes_easily(const Passage& p, double tilt)
@@ -239,8 +232,8 @@ TEST_CASE("The plan length is the width of the turned rectangle")
     Passages passages{4};
     for (int i = 0; i < 2000; ++i) {
         const Passage p = passages.next(90);
-        CHECK(rules::plan_length(p.length, p.depth, p.max_tilt)
-              == doctest::Approx(envelope(p.length, p.depth, p.max_tilt).width).epsilon(1e-9));
+        CHECK(rules::plan_length(p.length, p.depth, p.max_tilt) ==
+              doctest::Approx(envelope(p.length, p.depth, p.max_tilt).width).epsilon(1e-9));
     }
 }
 

@@ -64,8 +64,8 @@ rules::Question looked_at_by(const char* person)
 
 bool says_nothing_of_setting(const rules::Question& question)
 {
-    for (const Code code : {Code::setting_unknown, Code::setting_disputed, Code::setting_none, Code::setting_wrong,
-                            Code::setting_unseen})
+    for (const Code code :
+         {Code::setting_unknown, Code::setting_disputed, Code::setting_none, Code::setting_wrong, Code::setting_unseen})
         if (finds(question, code))
             return false;
     return true;

@@ -30,7 +30,8 @@ public:
     }
 
     // A record by one device. It names the heads of its fact that the device has seen.
-    Record write(std::size_t device, const std::string& kind, const std::string& about, Json body, std::int64_t seconds, const std::string& who = "quill")
+    Record write(std::size_t device, const std::string& kind, const std::string& about, Json body, std::int64_t seconds,
+                 const std::string& who = "quill")
     {
         Device& it = devices_.at(device);
         Entry entry;
@@ -77,7 +78,10 @@ public:
         return found;
     }
 
-    std::optional<Fact> fact(const std::string& kind, const std::string& key) const { return records::fold({kind, key}, records_of({kind, key})); }
+    std::optional<Fact> fact(const std::string& kind, const std::string& key) const
+    {
+        return records::fold({kind, key}, records_of({kind, key}));
+    }
     Json doc(const std::string& kind, const std::string& key) const
     {
         const auto found = fact(kind, key);
@@ -94,7 +98,8 @@ private:
     std::vector<FactKey> touched(const Record& record) const
     {
         return touched_by(record, [this](const std::string& hash) -> std::optional<Record> {
-            const auto found = std::find_if(all_.begin(), all_.end(), [&](const Record& each) { return each.hash == hash; });
+            const auto found =
+                std::find_if(all_.begin(), all_.end(), [&](const Record& each) { return each.hash == hash; });
             return found == all_.end() ? std::nullopt : std::optional{*found};
         });
     }
@@ -124,7 +129,8 @@ inline std::string text_of(const std::optional<Fact>& fact)
         return "nothing";
     auto about = fact->about;
     std::sort(about.begin(), about.end());
-    return fact->key.kind + " " + fact->key.key + (fact->open ? " open " : " ") + std::to_string(fact->at) + Json(about).dump() + Json(fact->heads).dump() + fact->doc.dump();
+    return fact->key.kind + " " + fact->key.key + (fact->open ? " open " : " ") + std::to_string(fact->at) +
+           Json(about).dump() + Json(fact->heads).dump() + fact->doc.dump();
 }
 
 } // namespace cotter::tests

@@ -36,7 +36,8 @@ inline std::string type_of(const Json& schema)
     return type.is_array() ? type[0].get<std::string>() : type.get<std::string>();
 }
 
-inline void walk(const Json& wrapped, const Json::json_pointer& pointer, const std::string& name, std::vector<Place>& places)
+inline void walk(const Json& wrapped, const Json::json_pointer& pointer, const std::string& name,
+                 std::vector<Place>& places)
 {
     const Json schema = bare(wrapped);
     if (!name.empty())

@@ -58,8 +58,10 @@ TEST_CASE("a correction of proved data is a change, which unproves it")
 TEST_CASE("a correction that moves a record to another fact touches both")
 {
     Devices devices;
-    const auto named = devices.write(0, "people_today", "site", {{"day", "2026-11-25"}, {"roles", {{"supervisor", "hallam"}}}}, 1);
-    devices.write(0, "correction", "site", correction(named, {{"day", "2026-11-26"}, {"roles", {{"supervisor", "hallam"}}}}), 2);
+    const auto named =
+        devices.write(0, "people_today", "site", {{"day", "2026-11-25"}, {"roles", {{"supervisor", "hallam"}}}}, 1);
+    devices.write(0, "correction", "site",
+                  correction(named, {{"day", "2026-11-26"}, {"roles", {{"supervisor", "hallam"}}}}), 2);
     const auto keys = devices.keys();
     CHECK(keys.count({"people_today", "site 2026-11-25"}) == 1);
     CHECK(keys.count({"people_today", "site 2026-11-26"}) == 1);
@@ -68,19 +70,23 @@ TEST_CASE("a correction that moves a record to another fact touches both")
 TEST_CASE("a record that was moved to another day says nothing of the first")
 {
     Devices devices;
-    const auto named = devices.write(0, "people_today", "site", {{"day", "2026-11-25"}, {"roles", {{"supervisor", "hallam"}}}}, 1);
-    devices.write(0, "correction", "site", correction(named, {{"day", "2026-11-26"}, {"roles", {{"supervisor", "hallam"}}}}), 2);
+    const auto named =
+        devices.write(0, "people_today", "site", {{"day", "2026-11-25"}, {"roles", {{"supervisor", "hallam"}}}}, 1);
+    devices.write(0, "correction", "site",
+                  correction(named, {{"day", "2026-11-26"}, {"roles", {{"supervisor", "hallam"}}}}), 2);
     CHECK_FALSE(devices.fact("people_today", "site 2026-11-25").has_value());
 }
 
 TEST_CASE("a correction of a record that is not here touches nothing")
 {
     Devices devices;
-    devices.write(0, "correction", "p", {{"corrects", std::string(64, '0')}, {"why", "typed wrong"}, {"void", true}}, 1);
+    devices.write(0, "correction", "p", {{"corrects", std::string(64, '0')}, {"why", "typed wrong"}, {"void", true}},
+                  1);
     CHECK(devices.keys().empty());
 }
 
-TEST_CASE("of two corrections that do not know of each other the one that takes a record away does not win over one that keeps it")
+TEST_CASE("of two corrections that do not know of each other the one that takes a record away does not win over one "
+          "that keeps it")
 {
     Devices devices;
     const auto stop = devices.write(0, "stop_called", "u", {{"why", "bent"}}, 1);

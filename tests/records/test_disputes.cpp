@@ -26,7 +26,10 @@ Json with(const std::string& kind, const std::string& field, const Json& value)
 
 const char* fact_kind(const std::string& kind)
 {
-    for (const auto& [record, fact] : {std::pair{"examination_report", "report"}, {"lift_plan", "plan"}, {"machine_set_up", "set_up"}, {"interim_statement", "interim"}})
+    for (const auto& [record, fact] : {std::pair{"examination_report", "report"},
+                                       {"lift_plan", "plan"},
+                                       {"machine_set_up", "set_up"},
+                                       {"interim_statement", "interim"}})
         if (kind == record)
             return fact;
     return nullptr;
@@ -58,11 +61,20 @@ void check_rows(const std::vector<Row>& rows)
 
 TEST_CASE("of two loads or sizes that add to one the greater holds")
 {
-    check_rows({{"pipe", "stated_kg", 690, 900, 900}, {"pipe", "barrel_mm", 584, 600, 600}, {"pipe", "socket_mm", 720, 700, 720},
-                {"pipe", "overall_mm", 2600, 2700, 2700}, {"pipe", "density_kg_m3", 2400, 2500, 2500}, {"pipe", "allowance_percent", 5, 0, 5},
-                {"unit", "mass_kg", 310, 330, 330}, {"rigging", "shackles_kg", 0, 9, 9}, {"rigging", "bucket_kg", 450, 0, 450},
-                {"rigging", "water_kg", 0, 30, 30}, {"rigging", "mud_kg", 20, 0, 20}, {"model", "envelope_length_mm", 900, 950, 950},
-                {"model", "above_crown_mm", 400, 350, 400}, {"model", "below_invert_mm", 0, 100, 100}});
+    check_rows({{"pipe", "stated_kg", 690, 900, 900},
+                {"pipe", "barrel_mm", 584, 600, 600},
+                {"pipe", "socket_mm", 720, 700, 720},
+                {"pipe", "overall_mm", 2600, 2700, 2700},
+                {"pipe", "density_kg_m3", 2400, 2500, 2500},
+                {"pipe", "allowance_percent", 5, 0, 5},
+                {"unit", "mass_kg", 310, 330, 330},
+                {"rigging", "shackles_kg", 0, 9, 9},
+                {"rigging", "bucket_kg", 450, 0, 450},
+                {"rigging", "water_kg", 0, 30, 30},
+                {"rigging", "mud_kg", 20, 0, 20},
+                {"model", "envelope_length_mm", 900, 950, 950},
+                {"model", "above_crown_mm", 400, 350, 400},
+                {"model", "below_invert_mm", 0, 100, 100}});
 }
 
 TEST_CASE("of two bores the smaller holds, for the wall is then thicker, and of two sockets the longer")
@@ -72,28 +84,40 @@ TEST_CASE("of two bores the smaller holds, for the wall is then thicker, and of 
 
 TEST_CASE("of two ratings or limits the lower holds")
 {
-    check_rows({{"model", "rating_kg", 3000, 2800, 2800}, {"model", "greatest_pipe_kg", 2500, 2600, 2500}, {"model", "tilt_limit_mdeg", 5000, 4000, 4000},
-                {"unit", "plate_kg", 3000, 2900, 2900}, {"unit", "scheme_months", 6, 12, 6}, {"examination_report", "swl_kg", 3000, 2000, 2000},
-                {"lift_plan", "greatest_kg", 2200, 2000, 2000}, {"lift_plan", "greatest_radius_mm", 5000, 5500, 5000},
+    check_rows({{"model", "rating_kg", 3000, 2800, 2800},
+                {"model", "greatest_pipe_kg", 2500, 2600, 2500},
+                {"model", "tilt_limit_mdeg", 5000, 4000, 4000},
+                {"unit", "plate_kg", 3000, 2900, 2900},
+                {"unit", "scheme_months", 6, 12, 6},
+                {"examination_report", "swl_kg", 3000, 2000, 2000},
+                {"lift_plan", "greatest_kg", 2200, 2000, 2000},
+                {"lift_plan", "greatest_radius_mm", 5000, 5500, 5000},
                 {"machine_set_up", "mount_kg", 900, 800, 800}});
 }
 
 TEST_CASE("of two days or times that end something the earlier holds")
 {
-    check_rows({{"examination_report", "latest", "2027-03-01", "2027-02-01", "2027-02-01"}, {"examination_report", "examined", "2026-09-01", "2026-09-05", "2026-09-01"},
-                {"person", "card_last_day", "2027-03-31", "2028-03-31", "2027-03-31"}, {"lift_plan", "last_day", "2026-12-20", "2026-12-01", "2026-12-01"},
+    check_rows({{"examination_report", "latest", "2027-03-01", "2027-02-01", "2027-02-01"},
+                {"examination_report", "examined", "2026-09-01", "2026-09-05", "2026-09-01"},
+                {"person", "card_last_day", "2027-03-31", "2028-03-31", "2027-03-31"},
+                {"lift_plan", "last_day", "2026-12-20", "2026-12-01", "2026-12-01"},
                 {"shift", "end", 1795626000, 1795600000, 1795600000}});
 }
 
 TEST_CASE("of two answers the one that stops holds")
 {
-    check_rows({{"examination_report", "safe", true, false, false}, {"lift_plan", "issued", true, false, false}, {"lift_plan", "signed", false, true, false},
-                {"chart", "includes_hitch", true, false, false}, {"rigging", "no_sling", true, false, false}, {"interim_statement", "safe", true, false, false}});
+    check_rows({{"examination_report", "safe", true, false, false},
+                {"lift_plan", "issued", true, false, false},
+                {"lift_plan", "signed", false, true, false},
+                {"chart", "includes_hitch", true, false, false},
+                {"rigging", "no_sling", true, false, false},
+                {"interim_statement", "safe", true, false, false}});
 }
 
 TEST_CASE("where yes is what asks for more, yes holds")
 {
-    check_rows({{"site", "expired_card_stops", true, false, true}, {"model", "setting_is_configuration", true, false, true}});
+    check_rows(
+        {{"site", "expired_card_stops", true, false, true}, {"model", "setting_is_configuration", true, false, true}});
 }
 
 TEST_CASE("whether there is an adjustment at all is never settled as no")
@@ -104,13 +128,19 @@ TEST_CASE("whether there is an adjustment at all is never settled as no")
 
 TEST_CASE("of two room or warning figures the greater holds")
 {
-    check_rows({{"site", "warning_days", 14, 30, 30}, {"lift_plan", "zone_mm", 9000, 12000, 12000}, {"unit", "tail_swing_mm", 2000, 2500, 2500}});
+    check_rows({{"site", "warning_days", 14, 30, 30},
+                {"lift_plan", "zone_mm", 9000, 12000, 12000},
+                {"unit", "tail_swing_mm", 2000, 2500, 2500}});
 }
 
 TEST_CASE("of two words or lists nothing is known")
 {
-    check_rows({{"pipe", "shape", "straight", "bend", {}}, {"pipe", "material", "concrete", "clay", {}}, {"machine_set_up", "blade", "up", "down", {}},
-                {"machine_set_up", "mounting", "free", "rigid", {}}, {"model", "materials", {"concrete"}, {"clay"}, {}}, {"unit", "model", "m-1", "m-2", {}},
+    check_rows({{"pipe", "shape", "straight", "bend", {}},
+                {"pipe", "material", "concrete", "clay", {}},
+                {"machine_set_up", "blade", "up", "down", {}},
+                {"machine_set_up", "mounting", "free", "rigid", {}},
+                {"model", "materials", {"concrete"}, {"clay"}, {}},
+                {"unit", "model", "m-1", "m-2", {}},
                 {"lift_plan", "pipes", {"a"}, {"b"}, {}}});
 }
 

@@ -15,10 +15,7 @@ namespace {
 
 constexpr std::size_t orders_tried = 40;
 
-Json example(const std::string& kind)
-{
-    return records::find_kind(kind)->schema.at("examples").at(0);
-}
+Json example(const std::string& kind) { return records::find_kind(kind)->schema.at("examples").at(0); }
 
 std::string example_about(const std::string& kind)
 {
@@ -45,7 +42,8 @@ void write_everything(Devices& devices)
         for (const auto& kind : records::kinds())
             if (kind.name != "device" && kind.name != "correction")
                 for (const std::size_t device : {0U, 1U})
-                    written.push_back(devices.write(device, kind.name, example_about(kind.name), device == 0 ? example(kind.name) : varied(example(kind.name)),
+                    written.push_back(devices.write(device, kind.name, example_about(kind.name),
+                                                    device == 0 ? example(kind.name) : varied(example(kind.name)),
                                                     (clock += 7) / 10, device == 0 ? "quill" : "hallam"));
         if (round == 0)
             devices.meet();
@@ -62,12 +60,14 @@ void write_everything(Devices& devices)
 void write_what_clears(Devices& devices)
 {
     const auto stop = devices.write(0, "stop_called", "u-1", {{"why", "bent"}}, 9000);
-    const auto check = devices.write(0, "pre_use_check", "u-1", {{"answers", {{{"item", "pin"}, {"answer", "stop"}}}}}, 9010);
+    const auto check =
+        devices.write(0, "pre_use_check", "u-1", {{"answers", {{{"item", "pin"}, {"answer", "stop"}}}}}, 9010);
     const auto notice = devices.write(0, "clock_notice", "d", {{"kind", "back"}}, 9020);
     devices.meet();
     for (const std::size_t device : {0U, 1U}) {
         devices.write(device, "stop_lifted", "u-1", {{"stop", stop.hash}, {"why", "straight"}}, 9030);
-        devices.write(device, "defect_cleared", "u-1", {{"check", check.hash}, {"item", "pin"}, {"remedy", "renewed"}}, 9030);
+        devices.write(device, "defect_cleared", "u-1", {{"check", check.hash}, {"item", "pin"}, {"remedy", "renewed"}},
+                      9030);
         devices.write(device, "clock_confirmed", "d", {{"notice", notice.hash}, {"to", 1795599000}}, 9030);
     }
 }
@@ -92,9 +92,11 @@ TEST_CASE("any order of the records of any fact gives the same fact")
             REQUIRE(text_of(records::fold(key, records)) == expected);
         }
     }
-    for (const std::string kind : {"site", "shift", "person", "model", "unit", "pipe", "chart", "check_sheet", "report", "declaration", "interim", "event", "setting",
-                             "headplate", "coupling", "lock", "set_up", "devices", "rigging", "place", "trench", "plan", "lift", "order", "whereabouts",
-                             "check", "stop", "clock", "people_today", "without_answer", "defect"}) {
+    for (const std::string kind :
+         {"site",        "shift",       "person",  "model", "unit",         "pipe",           "chart",    "check_sheet",
+          "report",      "declaration", "interim", "event", "setting",      "headplate",      "coupling", "lock",
+          "set_up",      "devices",     "rigging", "place", "trench",       "plan",           "lift",     "order",
+          "whereabouts", "check",       "stop",    "clock", "people_today", "without_answer", "defect"}) {
         CAPTURE(kind);
         CHECK(kinds_seen.count(kind) == 1);
     }
@@ -114,7 +116,8 @@ TEST_CASE("a record that came twice says nothing more")
 TEST_CASE("the heads of a fact are the records that no other knows")
 {
     Devices devices;
-    const auto a = devices.write(0, "pipe", "p", {{"name", "A"}}, 1), b = devices.write(1, "pipe", "p", {{"name", "B"}}, 2);
+    const auto a = devices.write(0, "pipe", "p", {{"name", "A"}}, 1),
+               b = devices.write(1, "pipe", "p", {{"name", "B"}}, 2);
     auto both = std::vector{a.hash, b.hash};
     std::sort(both.begin(), both.end());
     CHECK(devices.fact("pipe", "p")->heads == both);

@@ -24,10 +24,7 @@ try {
     return e.what();
 }
 
-Json example(const records::Kind& kind)
-{
-    return kind.schema.at("examples").at(0);
-}
+Json example(const records::Kind& kind) { return kind.schema.at("examples").at(0); }
 
 // The example with another value at a place, made where the example has nothing; nothing if it cannot be put there.
 Json with(const records::Kind& kind, const Place& place, const Json& value)
@@ -37,10 +34,7 @@ Json with(const records::Kind& kind, const Place& place, const Json& value)
     return body;
 }
 
-bool is_one_line(const std::string& text)
-{
-    return !text.empty() && text.find('\n') == std::string::npos;
-}
+bool is_one_line(const std::string& text) { return !text.empty() && text.find('\n') == std::string::npos; }
 
 // The field that a message is to name; of a range that may also be "any" it is the range.
 std::string field_of(const Place& place)
@@ -53,7 +47,8 @@ std::string field_of(const Place& place)
 
 bool names_it(const std::string& said, const std::string& place)
 {
-    return is_one_line(said) && said.starts_with(place + ": ") && said.find("is not accepted; ") != std::string::npos && said.ends_with(" is");
+    return is_one_line(said) && said.starts_with(place + ": ") && said.find("is not accepted; ") != std::string::npos &&
+           said.ends_with(" is");
 }
 
 } // namespace
@@ -85,12 +80,53 @@ TEST_CASE("each kind is found by its name, in name order, and no other is")
 // The least that a site, a yard and a cab write.
 TEST_CASE("every kind that a site needs is there")
 {
-    for (const std::string name : {"site", "shift", "model", "unit", "pipe", "chart", "check_sheet", "person", "admission", "device", "examination_report",
-                             "declaration", "interim_statement", "compared", "defect_found", "defect_cleared", "stop_called", "stop_lifted", "event",
-                             "event_assessed", "setting_changed", "setting_seen", "headplate_fitted", "coupled", "uncoupled", "lock_seen", "machine_set_up",
-                             "devices_proved", "rigging", "pre_use_check", "place_confirmed", "trench_inspection", "fall_of_ground", "lift_plan", "briefing",
-                             "lift_asked", "picked_up", "set_down", "lift_done", "lift_without_answer", "order", "dispatched", "received", "returned",
-                             "off_hire", "correction", "clock_notice"}) {
+    for (const std::string name : {"site",
+                                   "shift",
+                                   "model",
+                                   "unit",
+                                   "pipe",
+                                   "chart",
+                                   "check_sheet",
+                                   "person",
+                                   "admission",
+                                   "device",
+                                   "examination_report",
+                                   "declaration",
+                                   "interim_statement",
+                                   "compared",
+                                   "defect_found",
+                                   "defect_cleared",
+                                   "stop_called",
+                                   "stop_lifted",
+                                   "event",
+                                   "event_assessed",
+                                   "setting_changed",
+                                   "setting_seen",
+                                   "headplate_fitted",
+                                   "coupled",
+                                   "uncoupled",
+                                   "lock_seen",
+                                   "machine_set_up",
+                                   "devices_proved",
+                                   "rigging",
+                                   "pre_use_check",
+                                   "place_confirmed",
+                                   "trench_inspection",
+                                   "fall_of_ground",
+                                   "lift_plan",
+                                   "briefing",
+                                   "lift_asked",
+                                   "picked_up",
+                                   "set_down",
+                                   "lift_done",
+                                   "lift_without_answer",
+                                   "order",
+                                   "dispatched",
+                                   "received",
+                                   "returned",
+                                   "off_hire",
+                                   "correction",
+                                   "clock_notice"}) {
         CAPTURE(name);
         CHECK(records::find_kind(name) != nullptr);
     }
@@ -136,7 +172,9 @@ TEST_CASE("an unknown field anywhere in any kind is refused with those that are 
             CAPTURE(said);
             CHECK(is_one_line(said));
             const bool or_any = place.schema.contains("anyOf"); // then the whole range is named
-            CHECK(said.starts_with(or_any ? place.name + ": " : (place.name.empty() ? "" : place.name + ".") + "colour is not a field; accepted are "));
+            CHECK(said.starts_with(or_any ? place.name + ": "
+                                          : (place.name.empty() ? "" : place.name + ".") +
+                                                "colour is not a field; accepted are "));
         }
     }
 }

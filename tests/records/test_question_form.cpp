@@ -29,10 +29,7 @@ Json whole_question()
     return question;
 }
 
-Json read_and_written(const Json& question)
-{
-    return write_question(read_question(question.dump()));
-}
+Json read_and_written(const Json& question) { return write_question(read_question(question.dump())); }
 
 bool is_needed(const Place& place)
 {
@@ -97,8 +94,10 @@ TEST_CASE("an unknown field anywhere is refused by its place")
 
 TEST_CASE("a doubled field is refused wherever it stands")
 {
-    for (const std::string line : {R"({"id": "q", "id": "q"})", R"({"id": "q", "now": 1, "now": 2})", R"({"id": "q", "pipe": {"id": "p", "id": "p"}})",
-                             R"({"id": "q", "items": [{"tag": "A", "tag": "A"}]})", R"({"id": "q", "people": {"operator": null, "operator": null}})"}) {
+    for (const std::string line :
+         {R"({"id": "q", "id": "q"})", R"({"id": "q", "now": 1, "now": 2})",
+          R"({"id": "q", "pipe": {"id": "p", "id": "p"}})", R"({"id": "q", "items": [{"tag": "A", "tag": "A"}]})",
+          R"({"id": "q", "people": {"operator": null, "operator": null}})"}) {
         CAPTURE(line);
         CHECK(said_against(line).find("stands twice in one object") != std::string::npos);
     }
@@ -108,17 +107,22 @@ TEST_CASE("a doubled field is refused wherever it stands")
 TEST_CASE("an id twice in its list is refused")
 {
     for (const std::string list : {"reports", "events", "setting_records"})
-        CHECK(said_against(R"({"id": "q", ")" + list + R"(": [{"id": "a"}, {"id": "a"}]})").find("\"a\" stands twice") != std::string::npos);
+        CHECK(
+            said_against(R"({"id": "q", ")" + list + R"(": [{"id": "a"}, {"id": "a"}]})").find("\"a\" stands twice") !=
+            std::string::npos);
     for (const std::string list : {"stops", "interims", "declarations", "sheet"})
-        CHECK(said_against(R"({"id": "q", "items": [{"tag": "A", ")" + list + R"(": [{"id": "a"}, {"id": "a"}]}]})").find("stands twice") != std::string::npos);
-    CHECK(said_against(R"({"id": "q", "items": [{"tag": "A"}, {"tag": "A"}]})").find("stands twice") != std::string::npos);
+        CHECK(said_against(R"({"id": "q", "items": [{"tag": "A", ")" + list + R"(": [{"id": "a"}, {"id": "a"}]}]})")
+                  .find("stands twice") != std::string::npos);
+    CHECK(said_against(R"({"id": "q", "items": [{"tag": "A"}, {"tag": "A"}]})").find("stands twice") !=
+          std::string::npos);
 }
 
 TEST_CASE("null is not known and the same as missing")
 {
     const Json question = whole_question();
     for (const Place& place : places_in(records::question_schema())) {
-        if (is_needed(place) || place.name.ends_with("[0]") || place.name.ends_with(".operator") || place.name == "purpose")
+        if (is_needed(place) || place.name.ends_with("[0]") || place.name.ends_with(".operator") ||
+            place.name == "purpose")
             continue;
         Json null = question, missing = question;
         null[place.pointer] = nullptr;
@@ -132,28 +136,35 @@ TEST_CASE("the purpose is one of six, and anything else is use")
 {
     for (const std::string purpose : {"lift", "use", "repair", "examination", "return", "scrap"})
         CHECK(read_and_written({{"id", "q"}, {"purpose", purpose}})["purpose"] == purpose);
-    for (const Json& other : {Json("hoist"), Json(""), Json(7), Json(true), Json::array(), Json::object(), Json(1.5), Json(nullptr)})
+    for (const Json& other :
+         {Json("hoist"), Json(""), Json(7), Json(true), Json::array(), Json::object(), Json(1.5), Json(nullptr)})
         CHECK(read_and_written({{"id", "q"}, {"purpose", other}})["purpose"] == "use");
 }
 
 TEST_CASE("a range is any, or ends that may be open")
 {
-    for (const Json& range : {Json("any"), Json{{"least", 400}, {"greatest", 600}}, Json{{"least", 400}}, Json{{"greatest", 600}}}) {
-        const Json question = {{"id", "q"}, {"purpose", "lift"}, {"items", {{{"tag", "A"}, {"model", {{"id", "m"}, {"bore_mm", range}}}}}}};
+    for (const Json& range :
+         {Json("any"), Json{{"least", 400}, {"greatest", 600}}, Json{{"least", 400}}, Json{{"greatest", 600}}}) {
+        const Json question = {{"id", "q"},
+                               {"purpose", "lift"},
+                               {"items", {{{"tag", "A"}, {"model", {{"id", "m"}, {"bore_mm", range}}}}}}};
         CAPTURE(range.dump());
         CHECK(read_and_written(question) == question);
     }
     for (const std::string range : {"\"all\"", "7", "[400, 600]", R"({"least": "400"})", R"({"from": 400})"}) {
         CAPTURE(range);
-        CHECK(said_against(R"({"id": "q", "items": [{"tag": "A", "model": {"bore_mm": )" + range + "}}]}").starts_with("items[0].model.bore_mm"));
+        CHECK(said_against(R"({"id": "q", "items": [{"tag": "A", "model": {"bore_mm": )" + range + "}}]}")
+                  .starts_with("items[0].model.bore_mm"));
     }
 }
 
 TEST_CASE("what is no JSON, or not all of the line, is refused")
 {
-    for (const std::string& line : {std::string{}, std::string{"{"}, std::string{R"({"id": "q"} x)"}, std::string{R"({"id": "q",})"}, std::string{R"({'id': 'q'})"},
-                                    std::string{R"({"id": "q", "now": NaN})"}, std::string{R"({"id": "q", "now": 0x1})"}, std::string{R"({"id": "q", "now": 01})"},
-                                    std::string{"{\"id\": \"\xc3\x28\"}"}, std::string{"{\"id\": \"q\n\"}"}, std::string(100'000, '[')}) {
+    for (const std::string& line :
+         {std::string{}, std::string{"{"}, std::string{R"({"id": "q"} x)"}, std::string{R"({"id": "q",})"},
+          std::string{R"({'id': 'q'})"}, std::string{R"({"id": "q", "now": NaN})"},
+          std::string{R"({"id": "q", "now": 0x1})"}, std::string{R"({"id": "q", "now": 01})"},
+          std::string{"{\"id\": \"\xc3\x28\"}"}, std::string{"{\"id\": \"q\n\"}"}, std::string(100'000, '[')}) {
         const std::string said = said_against(line);
         CHECK(said != "");
         CHECK(said.find('\n') == std::string::npos);
@@ -165,9 +176,11 @@ TEST_CASE("the schema names every field of the question's form")
     const Json schema = records::question_schema();
     CHECK(schema["type"] == "object");
     CHECK(schema["required"] == Json::array({"id"}));
-    for (const std::string field : {"id", "purpose", "day", "now", "shift", "site", "items", "no_hitch", "no_sling", "reports", "clearings", "events", "answers",
-                              "coupled_at", "setting_records", "pipe", "move", "chart", "set_up", "people", "plan", "place", "trench", "thread", "order",
-                              "clock", "book"}) {
+    for (const std::string field :
+         {"id",       "purpose", "day",       "now",    "shift",   "site",       "items",           "no_hitch",
+          "no_sling", "reports", "clearings", "events", "answers", "coupled_at", "setting_records", "pipe",
+          "move",     "chart",   "set_up",    "people", "plan",    "place",      "trench",          "thread",
+          "order",    "clock",   "book"}) {
         CAPTURE(field);
         CHECK(schema["properties"].contains(field));
     }

@@ -24,7 +24,8 @@ Entry some_entry()
     entry.who = "hallam";
     entry.by = "quill";
     entry.how = "copy";
-    entry.body = {{"name", "DN 450, \"bell\" \u00d8"}, {"stated_kg", 690}, {"copy", {{"legible", true}}}, {"after", nullptr}};
+    entry.body = {
+        {"name", "DN 450, \"bell\" \u00d8"}, {"stated_kg", 690}, {"copy", {{"legible", true}}}, {"after", nullptr}};
     entry.at = rules::Instant{1795590000};
     entry.day = rules::utc_day(entry.at);
     entry.boot = "8a2f";
@@ -33,10 +34,7 @@ Entry some_entry()
     return entry;
 }
 
-Record some_record()
-{
-    return sign(some_entry(), DeviceKey::from_seed(seed), {41, std::string(64, 'c')});
-}
+Record some_record() { return sign(some_entry(), DeviceKey::from_seed(seed), {41, std::string(64, 'c')}); }
 
 } // namespace
 
@@ -78,7 +76,8 @@ TEST_CASE("the bytes are JSON with sorted keys, without white space, and integer
         CHECK_FALSE(value.is_number_float());
         last = key;
     }
-    for (const char* key : {"about", "after", "at", "body", "body_version", "boot", "boot_seconds", "by", "day", "device", "how", "kind", "prev", "seq", "who"})
+    for (const char* key : {"about", "after", "at", "body", "body_version", "boot", "boot_seconds", "by", "day",
+                            "device", "how", "kind", "prev", "seq", "who"})
         CHECK(json.contains(key));
     CHECK(json.size() == 15);
 }
@@ -94,8 +93,8 @@ TEST_CASE("a record read again is the record that was signed")
     CHECK(read.bytes == written.bytes);
     CHECK(read.sig == written.sig);
     const Entry &a = read.entry, b = some_entry();
-    CHECK(std::tie(a.kind, a.about, a.who, a.by, a.how, a.at, a.day, a.boot, a.boot_seconds, a.after)
-          == std::tie(b.kind, b.about, b.who, b.by, b.how, b.at, b.day, b.boot, b.boot_seconds, b.after));
+    CHECK(std::tie(a.kind, a.about, a.who, a.by, a.how, a.at, a.day, a.boot, a.boot_seconds, a.after) ==
+          std::tie(b.kind, b.about, b.who, b.by, b.how, b.at, b.day, b.boot, b.boot_seconds, b.after));
     CHECK(a.body == b.body);
 }
 

@@ -45,10 +45,7 @@ const std::vector<Particular> schedule_1{
     {"10", "who authenticates on behalf of the author", "authenticator", "authenticator"},
     {"11", "date of the report", "report_day", "report_day"}};
 
-const Json& schema()
-{
-    return records::find_kind("examination_report")->schema;
-}
+const Json& schema() { return records::find_kind("examination_report")->schema; }
 
 // The schema of "defects.part", through the items of lists; null if there is none.
 Json field(const std::string& path)
@@ -93,7 +90,8 @@ TEST_CASE("there is no state of anything that Schedule 1 does not list")
     const Json particulars = field("particulars").at("properties");
     for (auto at = particulars.begin(); at != particulars.end(); ++at) {
         CAPTURE(at.key());
-        CHECK(std::any_of(schedule_1.begin(), schedule_1.end(), [&](const Particular& each) { return at.key() == each.state; }));
+        CHECK(std::any_of(schedule_1.begin(), schedule_1.end(),
+                          [&](const Particular& each) { return at.key() == each.state; }));
     }
 }
 

@@ -21,8 +21,8 @@ Cell cell(int radius, int height, Known<Kilograms> rated)
 Chart grid()
 {
     Chart chart;
-    chart.cells = {cell(3000, 1000, 3000_kg),  cell(4000, 1000, 2500_kg),      cell(5000, 1000, 2000_kg),
-                   cell(3000, 0, 2800_kg),     cell(4000, 0, 2400_kg),         cell(5000, 0, 1900_kg),
+    chart.cells = {cell(3000, 1000, 3000_kg),  cell(4000, 1000, 2500_kg),       cell(5000, 1000, 2000_kg),
+                   cell(3000, 0, 2800_kg),     cell(4000, 0, 2400_kg),          cell(5000, 0, 1900_kg),
                    cell(3000, -1000, 2600_kg), cell(4000, -1000, std::nullopt), cell(5000, -1000, 1500_kg)};
     return chart;
 }

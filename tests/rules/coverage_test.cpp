@@ -26,21 +26,15 @@ Sling& sling(Question& q) { return *item(q, Role::sling).sling; }
 Model& grab(Question& q) { return model(q, Role::attachment); }
 Person& operator_(Question& q) { return *q.people["operator"]; }
 
-template <Role role>
-void unrate(Question& q)
+template <Role role> void unrate(Question& q)
 {
     item(q, role).plate.reset();
     model(q, role).rating.reset();
 }
 
-template <Role role, std::int64_t kg>
-void rate(Question& q)
-{
-    item(q, role).plate = Kilograms{kg};
-}
+template <Role role, std::int64_t kg> void rate(Question& q) { item(q, role).plate = Kilograms{kg}; }
 
-template <std::int64_t kg>
-void rate_chart(Question& q)
+template <std::int64_t kg> void rate_chart(Question& q)
 {
     for (Cell& each : q.chart->cells)
         each.rated = Kilograms{kg};
@@ -57,11 +51,7 @@ void could_become(Question& q)
     of(q, Role::hook).defects = {Defect{"D1", Danger::could_become, day("2026-12-31"), std::nullopt}};
 }
 
-template <NoticeKind kind>
-void notice(Question& q)
-{
-    q.clock->notices = {ClockNotice{kind, {}}};
-}
+template <NoticeKind kind> void notice(Question& q) { q.clock->notices = {ClockNotice{kind, {}}}; }
 
 const std::vector<Entry>& entries()
 {
@@ -71,7 +61,10 @@ const std::vector<Entry>& entries()
         {Code::exam_out_of_date, "K1", [](Question& q) { of(q, Role::hook).latest = day("2026-11-24"); }},
         {Code::exam_unsafe, "K1", [](Question& q) { of(q, Role::hook).safe = false; }},
         {Code::exam_incomplete, "K1", [](Question& q) { of(q, Role::hook).swl.reset(); }},
-        {Code::exam_config, "K1", [](Question& q) { of(q, Role::hook).configurations = {{"tip", 9000_kg}}; }},
+        {Code::exam_config, "K1",
+         [](Question& q) {
+             of(q, Role::hook).configurations = {{"tip", 9000_kg}};
+         }},
         {Code::exam_event, "K1", [](Question& q) { q.events = {event(EventKind::overload, "K1")}; }},
         {Code::exam_due, "K1", [](Question& q) { of(q, Role::hook).latest = day("2026-12-09"); }},
         {Code::exam_particulars, "K1", [](Question& q) { of(q, Role::hook).particulars.tests.reset(); }},
@@ -144,7 +137,10 @@ const std::vector<Entry>& entries()
         {Code::card_due, "olga", [](Question& q) { operator_(q).card_last_day = day("2026-12-09"); }},
         {Code::place_unconfirmed, "place", [](Question& q) { q.place->confirmed[0].services = false; }},
         {Code::trench_unchecked, "place", [](Question& q) { q.trench->inspections.clear(); }},
-        {Code::unit_quarantined, "K1", [](Question& q) { item(q, Role::hook).stops = {Stop{"stop", false}}; }},
+        {Code::unit_quarantined, "K1",
+         [](Question& q) {
+             item(q, Role::hook).stops = {Stop{"stop", false}};
+         }},
         {Code::unit_elsewhere, "K1", [](Question& q) { item(q, Role::hook).at_site = "yard"; }},
         {Code::unit_off_hire, "K1", [](Question& q) { item(q, Role::hook).off_hire = true; }},
         {Code::unit_scrapped, "K1", [](Question& q) { item(q, Role::hook).scrapped = true; }},
@@ -162,10 +158,7 @@ const std::vector<Entry>& entries()
     return all;
 }
 
-Question good(From from)
-{
-    return from == From::lift ? good_lift() : good_use();
-}
+Question good(From from) { return from == From::lift ? good_lift() : good_use(); }
 
 } // namespace
 
@@ -229,17 +222,18 @@ TEST_CASE("codes stand by row and in a row stops before cautions before notes")
 
 TEST_CASE("cautions and notes are those of the table")
 {
-    const std::set<std::string_view> cautions{
-        "exam-due", "exam-particulars", "exam-defect-dated", "exam-long", "event-touch", "fact-disputed",
-        "check-report", "pipe-mass-differs", "attachment-near-rating", "hook-near-rating", "sling-near-rating",
-        "headplate-near-rating", "hitch-near-rating", "reach-near-rating", "card-expired-allowed", "card-due",
-        "hire-due", "order-open"};
+    const std::set<std::string_view> cautions{"exam-due",          "exam-particulars",  "exam-defect-dated",
+                                              "exam-long",         "event-touch",       "fact-disputed",
+                                              "check-report",      "pipe-mass-differs", "attachment-near-rating",
+                                              "hook-near-rating",  "sling-near-rating", "headplate-near-rating",
+                                              "hitch-near-rating", "reach-near-rating", "card-expired-allowed",
+                                              "card-due",          "hire-due",          "order-open"};
     for (int i = 0; i < code_count; ++i) {
         const Code code = static_cast<Code>(i);
         CAPTURE(name(code));
         const Weight expected = code == Code::evidence_own_sites ? Weight::note
-                                : cautions.count(name(code)) > 0     ? Weight::caution
-                                                                     : Weight::stop;
+                                : cautions.count(name(code)) > 0 ? Weight::caution
+                                                                 : Weight::stop;
         CHECK(weight(code) == expected);
     }
 }

@@ -55,9 +55,9 @@ TEST_CASE("a lift asked with nothing known has an answer and does not lift")
     q.purpose = Purpose::lift;
     CAPTURE(codes(q));
     CHECK_FALSE(decide(q).may_lift());
-    for (const Code code : {Code::load_unknown, Code::sling_unrated, Code::hitch_unseen, Code::chart_none,
-                            Code::plan_none, Code::place_unconfirmed, Code::trench_unchecked, Code::thread_unknown,
-                            Code::book_unchecked})
+    for (const Code code :
+         {Code::load_unknown, Code::sling_unrated, Code::hitch_unseen, Code::chart_none, Code::plan_none,
+          Code::place_unconfirmed, Code::trench_unchecked, Code::thread_unknown, Code::book_unchecked})
         CHECK(finds(q, code, ""));
     for (const char* role : {"operator", "supervisor", "signaller"})
         CHECK(finds(q, Code::person_none, role));

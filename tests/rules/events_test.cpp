@@ -14,10 +14,7 @@ constexpr std::array grave{EventKind::overload, EventKind::repair, EventKind::we
                            EventKind::accident};
 constexpr std::array knocks{EventKind::knock, EventKind::slip, EventKind::drop};
 
-Assessment fit_at(int minutes)
-{
-    return {minute(minutes), true, true};
-}
+Assessment fit_at(int minutes) { return {minute(minutes), true, true}; }
 
 // Its check was done after it, so that only row exam speaks.
 Question hook_after(EventKind kind)
@@ -96,10 +93,7 @@ TEST_CASE("a repair that is not structural does not stop and one of unknown kind
     CHECK(is_silent(q));
 }
 
-TEST_CASE("lay-up is no event")
-{
-    CHECK(is_silent(hook_after(EventKind::lay_up)));
-}
+TEST_CASE("lay-up is no event") { CHECK(is_silent(hook_after(EventKind::lay_up))); }
 
 TEST_CASE("like-for-like parts are no event if the model lists them")
 {

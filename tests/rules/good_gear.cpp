@@ -21,10 +21,7 @@ Model plain_model(const Id& id)
     return made;
 }
 
-State state(const Id& name, Millimetres least, Millimetres greatest)
-{
-    return {name, least, greatest};
-}
+State state(const Id& name, Millimetres least, Millimetres greatest) { return {name, least, greatest}; }
 
 Model grab_model()
 {
@@ -140,8 +137,8 @@ Report half_yearly(const Id& unit)
 
 std::vector<Item> items()
 {
-    return {good_machine(), good_hitch(), good_headplate(), plain_item(Role::hook, "K1", 20_kg), good_sling(),
-            good_attachment()};
+    return {good_machine(), good_hitch(),     good_headplate(), plain_item(Role::hook, "K1", 20_kg),
+            good_sling(),   good_attachment()};
 }
 
 } // namespace cotter::rules::good

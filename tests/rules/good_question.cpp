@@ -94,10 +94,7 @@ Day day(std::string_view text)
     return *read;
 }
 
-Instant minute(int after_start_of_shift)
-{
-    return Instant{1'795'600'000 + std::int64_t{60} * after_start_of_shift};
-}
+Instant minute(int after_start_of_shift) { return Instant{1'795'600'000 + std::int64_t{60} * after_start_of_shift}; }
 
 Item& item(Question& question, Role role)
 {
@@ -107,10 +104,7 @@ Item& item(Question& question, Role role)
     throw std::invalid_argument{"no such item"};
 }
 
-Model& model(Question& question, Role role)
-{
-    return item(question, role).model.value();
-}
+Model& model(Question& question, Role role) { return item(question, role).model.value(); }
 
 Report& report(Question& question, Role role)
 {
@@ -172,10 +166,7 @@ bool finds(const Question& question, Code code)
     return std::any_of(found.begin(), found.end(), [&](const Finding& each) { return each.code == code; });
 }
 
-bool is_silent(const Question& question)
-{
-    return decide(question).findings.empty();
-}
+bool is_silent(const Question& question) { return decide(question).findings.empty(); }
 
 std::string codes(const Question& question)
 {

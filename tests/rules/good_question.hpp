@@ -26,7 +26,7 @@ Report& report(Question& question, Role role); // that names that item
 void remove_item(Question& question, Role role);
 void remove_report(Question& question, Role role);
 
-Event event(EventKind kind, const Id& unit); // of today, 10 minutes into the shift, with id "E1"
+Event event(EventKind kind, const Id& unit);       // of today, 10 minutes into the shift, with id "E1"
 Report exceptional(Question& question, Role role); // of today: an examination after exceptional circumstances, proved
 
 std::optional<Finding> finding(const Question& question, Code code, std::string_view about);

@@ -32,10 +32,7 @@ SettingRecord seen()
 
 } // namespace
 
-std::vector<SettingRecord> setting_records()
-{
-    return {changed(), seen()};
-}
+std::vector<SettingRecord> setting_records() { return {changed(), seen()}; }
 
 Answer right(const Id& unit, const Id& line)
 {
@@ -142,14 +139,8 @@ Plan plan()
     return made;
 }
 
-Strutting strutting()
-{
-    return {true, 4000_mm, 100_mm, 200_mm, 3000_mm};
-}
+Strutting strutting() { return {true, 4000_mm, 100_mm, 200_mm, 3000_mm}; }
 
-Order order()
-{
-    return {"order", {pipe()}, "S60", day("2026-11-30"), day("2027-01-29")};
-}
+Order order() { return {"order", {pipe()}, "S60", day("2026-11-30"), day("2027-01-29")}; }
 
 } // namespace cotter::rules::good

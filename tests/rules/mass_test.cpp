@@ -9,10 +9,7 @@ namespace cotter::rules {
 
 namespace {
 
-Pipe plain()
-{
-    return *good_lift().pipe;
-}
+Pipe plain() { return *good_lift().pipe; }
 
 // Barrel 900, wall 100, 2.5 m: 0.785398163 x (0.81 - 0.49) x 2.5 x 2,500 = 1,570.796 kg.
 Pipe published()
@@ -44,15 +41,9 @@ Pipe with_socket()
 
 } // namespace
 
-TEST_CASE("a pipe is a hollow cylinder")
-{
-    CHECK(used(published()) == doctest::Approx(1570.796).epsilon(1e-6));
-}
+TEST_CASE("a pipe is a hollow cylinder") { CHECK(used(published()) == doctest::Approx(1570.796).epsilon(1e-6)); }
 
-TEST_CASE("a socket adds its ring")
-{
-    CHECK(used(with_socket()) == doctest::Approx(1374.447 + 70.686).epsilon(1e-6));
-}
+TEST_CASE("a socket adds its ring") { CHECK(used(with_socket()) == doctest::Approx(1374.447 + 70.686).epsilon(1e-6)); }
 
 TEST_CASE("a socket not wider than the barrel adds nothing")
 {

@@ -46,10 +46,7 @@ Question on(Question q, std::string_view today)
     return q;
 }
 
-Known<Day> latest(Question q, Role role)
-{
-    return papers_of(q, item(q, role), *q.day).governing.latest;
-}
+Known<Day> latest(Question q, Role role) { return papers_of(q, item(q, role), *q.day).governing.latest; }
 
 // Two reports of the hook of one day, in either order; `change` is made to the second.
 Id governing_of_two(void (*change)(Report&), bool reversed)
@@ -103,13 +100,12 @@ TEST_CASE("a report without an examination date counts as the newest")
 
 TEST_CASE("of two reports of one day the safer governs in any order")
 {
-    constexpr std::array<void (*)(Report&), 6> safer{
-        [](Report& r) { r.safe = false; },
-        [](Report& r) { r.safe.reset(); },
-        [](Report& r) { r.latest = day("2027-02-28"); },
-        [](Report& r) { r.latest.reset(); },
-        [](Report& r) { r.swl = 8999_kg; },
-        [](Report& r) { r.copy.here = false; }};
+    constexpr std::array<void (*)(Report&), 6> safer{[](Report& r) { r.safe = false; },
+                                                     [](Report& r) { r.safe.reset(); },
+                                                     [](Report& r) { r.latest = day("2027-02-28"); },
+                                                     [](Report& r) { r.latest.reset(); },
+                                                     [](Report& r) { r.swl = 8999_kg; },
+                                                     [](Report& r) { r.copy.here = false; }};
     for (std::size_t i = 0; i < safer.size(); ++i) {
         CAPTURE(i);
         CHECK(governing_of_two(safer[i], false) == "R-twin");
@@ -119,9 +115,8 @@ TEST_CASE("of two reports of one day the safer governs in any order")
 
 TEST_CASE("of two reports of one day the less safe does not govern in any order")
 {
-    constexpr std::array<void (*)(Report&), 2> less{
-        [](Report& r) { r.latest = day("2027-03-01"), r.swl = 9001_kg; },
-        [](Report& r) { r.id = "R-Z"; }};
+    constexpr std::array<void (*)(Report&), 2> less{[](Report& r) { r.latest = day("2027-03-01"), r.swl = 9001_kg; },
+                                                    [](Report& r) { r.id = "R-Z"; }};
     for (const auto change : less) {
         CHECK(governing_of_two(change, false) == "R-K1");
         CHECK(governing_of_two(change, true) == "R-K1");
@@ -142,10 +137,7 @@ TEST_CASE("an interim statement serves 28 days from the examination")
     CHECK(finds(on(hook_on_interim("2026-11-01"), "2026-11-30"), Code::exam_out_of_date, "K1"));
 }
 
-TEST_CASE("an interim statement in force is enough")
-{
-    CHECK(is_silent(hook_on_interim("2026-11-25")));
-}
+TEST_CASE("an interim statement in force is enough") { CHECK(is_silent(hook_on_interim("2026-11-25"))); }
 
 TEST_CASE("an interim statement of tomorrow is not used")
 {
@@ -155,8 +147,8 @@ TEST_CASE("an interim statement of tomorrow is not used")
 TEST_CASE("an interim statement that lacks something is none")
 {
     constexpr std::array<void (*)(Interim&), 6> lacking{
-        [](Interim& i) { i.signed_ = false; }, [](Interim& i) { i.by_competent.reset(); },
-        [](Interim& i) { i.swl.reset(); },     [](Interim& i) { i.safe.reset(); },
+        [](Interim& i) { i.signed_ = false; },  [](Interim& i) { i.by_competent.reset(); },
+        [](Interim& i) { i.swl.reset(); },      [](Interim& i) { i.safe.reset(); },
         [](Interim& i) { i.examined.reset(); }, [](Interim& i) { i.signed_.reset(); }};
     for (std::size_t i = 0; i < lacking.size(); ++i) {
         Question q = hook_on_interim("2026-11-20");

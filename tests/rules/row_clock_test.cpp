@@ -6,15 +6,9 @@ namespace cotter::rules {
 
 namespace {
 
-ClockConfirmation by_supervisor()
-{
-    return {"sam", true, How::pin, minute(100)};
-}
+ClockConfirmation by_supervisor() { return {"sam", true, How::pin, minute(100)}; }
 
-ClockConfirmation by_phone(const Id& person)
-{
-    return {person, false, How::phone, minute(100)};
-}
+ClockConfirmation by_phone(const Id& person) { return {person, false, How::phone, minute(100)}; }
 
 Question noticed(Known<NoticeKind> kind, std::vector<ClockConfirmation> confirmed)
 {
@@ -35,10 +29,7 @@ TEST_CASE("a clock set back and a clock that jumped each stop until confirmed")
     CHECK(is_silent(noticed(NoticeKind::jump, {by_supervisor()})));
 }
 
-TEST_CASE("a notice of no known kind counts as set back")
-{
-    CHECK(codes(noticed(std::nullopt, {})) == back);
-}
+TEST_CASE("a notice of no known kind counts as set back") { CHECK(codes(noticed(std::nullopt, {})) == back); }
 
 TEST_CASE("two people confirm from a phone and one does not")
 {

@@ -8,10 +8,7 @@ namespace cotter::rules {
 
 namespace {
 
-Proof unproved()
-{
-    return {Change{minute(-9000), "ann"}, {}};
-}
+Proof unproved() { return {Change{minute(-9000), "ann"}, {}}; }
 
 // The proof of everything that a lift uses.
 using ProofOf = Proof& (*)(Question&);
@@ -75,19 +72,15 @@ TEST_CASE("a comparison without its instant or person does not count")
 
 TEST_CASE("a change that is not known when or by whom leaves the data unproved")
 {
-    for (const Known<Change>& each :
-         {Known<Change>{}, Known<Change>{Change{std::nullopt, "ann"}},
-          Known<Change>{Change{minute(-9000), std::nullopt}}}) {
+    for (const Known<Change>& each : {Known<Change>{}, Known<Change>{Change{std::nullopt, "ann"}},
+                                      Known<Change>{Change{minute(-9000), std::nullopt}}}) {
         Question q = good_lift();
         q.pipe->proof.changed = each;
         CHECK(codes(q) == "data-unproved(pipe-600) ");
     }
 }
 
-TEST_CASE("a report that the answer does not use is not asked")
-{
-    CHECK(is_silent(with_old_report()));
-}
+TEST_CASE("a report that the answer does not use is not asked") { CHECK(is_silent(with_old_report())); }
 
 TEST_CASE("an older report that holds an open defect is asked")
 {

@@ -133,10 +133,7 @@ TEST_CASE("a first day of use that is not known is after everything")
     CHECK(finds(q, Code::exam_out_of_date, "A1"));
 }
 
-TEST_CASE("a finding of both days is given once")
-{
-    CHECK(codes(latest("2026-11-24")) == "exam-out-of-date(A1) ");
-}
+TEST_CASE("a finding of both days is given once") { CHECK(codes(latest("2026-11-24")) == "exam-out-of-date(A1) "); }
 
 TEST_CASE("an examination that ends on the dispatch day is due")
 {

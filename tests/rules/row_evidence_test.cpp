@@ -39,10 +39,7 @@ TEST_CASE("a copy that is not legible or not known to be is no copy")
     }
 }
 
-TEST_CASE("own gear needs no copy here")
-{
-    CHECK(is_silent(without_copy(hook_owned(Owner::own))));
-}
+TEST_CASE("own gear needs no copy here") { CHECK(is_silent(without_copy(hook_owned(Owner::own)))); }
 
 TEST_CASE("own gear from another own site has a note without a copy")
 {

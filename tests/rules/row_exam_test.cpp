@@ -14,10 +14,7 @@ constexpr std::array every_role{Role::machine, Role::hitch, Role::headplate, Rol
 
 using TypeNothing = void (*)(Report&);
 
-Defect defect(Danger danger, Known<Day> by_day)
-{
-    return {"D1", danger, by_day, std::nullopt};
-}
+Defect defect(Danger danger, Known<Day> by_day) { return {"D1", danger, by_day, std::nullopt}; }
 
 } // namespace
 
@@ -187,9 +184,9 @@ TEST_CASE("each of the seven items of a report is asked for")
 namespace {
 
 using Of = Known<Particular> Particulars::*;
-constexpr std::array<Of, 6> always_due{&Particulars::employer,       &Particulars::premises,
-                                       &Particulars::last_examined,  &Particulars::qualifications,
-                                       &Particulars::employment,     &Particulars::report_day};
+constexpr std::array<Of, 6> always_due{&Particulars::employer,      &Particulars::premises,
+                                       &Particulars::last_examined, &Particulars::qualifications,
+                                       &Particulars::employment,    &Particulars::report_day};
 constexpr std::array<Of, 5> if_it_applies{&Particulars::manufactured, &Particulars::tests, &Particulars::installation,
                                           &Particulars::defect_parts, &Particulars::authenticator};
 

@@ -32,10 +32,7 @@ Question plate_of(const Rated& each, std::int64_t kg)
     return q;
 }
 
-std::string one(Code code, const std::string& about)
-{
-    return std::string{name(code)} + "(" + about + ") ";
-}
+std::string one(Code code, const std::string& about) { return std::string{name(code)} + "(" + about + ") "; }
 
 } // namespace
 

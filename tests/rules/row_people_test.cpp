@@ -7,8 +7,7 @@ namespace cotter::rules {
 
 namespace {
 
-template <class Change>
-std::string after(const Change& change)
+template <class Change> std::string after(const Change& change)
 {
     Question q = good_lift();
     change(q);
@@ -29,8 +28,8 @@ TEST_CASE("an operator and a supervisor and a signaller are named")
     Question q = good_lift();
     q.people.erase("operator");
     CHECK(finds(q, Code::person_none, "operator"));
-    CHECK(after([](Question& one) { one.people.erase("supervisor"); })
-          == "person-none(supervisor) place-unconfirmed(place) ");
+    CHECK(after([](Question& one) { one.people.erase("supervisor"); }) ==
+          "person-none(supervisor) place-unconfirmed(place) ");
     CHECK(after([](Question& one) { one.people.erase("signaller"); }) == "person-none(signaller) ");
 }
 

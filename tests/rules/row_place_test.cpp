@@ -8,10 +8,7 @@ namespace {
 
 const std::string unconfirmed = "place-unconfirmed(place) ";
 
-Confirmation by(const Id& person, int at)
-{
-    return {minute(at), person, true, true, true, true};
-}
+Confirmation by(const Id& person, int at) { return {minute(at), person, true, true, true, true}; }
 
 Question confirmed(std::vector<Confirmation> list)
 {
@@ -42,8 +39,8 @@ TEST_CASE("a confirmation by somebody else does not serve")
 
 TEST_CASE("each of the four answers is yes")
 {
-    for (Flag Confirmation::*each : {&Confirmation::level, &Confirmation::ground_and_edge, &Confirmation::services,
-                                     &Confirmation::zone_closed})
+    for (Flag Confirmation::*each :
+         {&Confirmation::level, &Confirmation::ground_and_edge, &Confirmation::services, &Confirmation::zone_closed})
         for (const Flag flag : {Flag{false}, Flag{}}) {
             Question q = good_lift();
             q.place->confirmed[0].*each = flag;

@@ -18,8 +18,7 @@ Question chart_of(Kilograms rated)
     return q;
 }
 
-template <class Change>
-std::string after(const Change& change)
+template <class Change> std::string after(const Change& change)
 {
     Question q = good_lift();
     change(q);
@@ -205,8 +204,8 @@ TEST_CASE("a moment equal to the mounting's is allowed and more is not")
 {
     CHECK(after([](Question& q) { q.set_up->mount_moment = NewtonMetres{19'620}; }) == "");
     CHECK(after([](Question& q) { q.set_up->mount_moment = NewtonMetres{19'619}; }) == "mount-over-rating(M1) ");
-    CHECK(after([](Question& q) { q.set_up->mount_moment = NewtonMetres{19'620}, q.move->pin_to_centre = 1001_mm; })
-          == "mount-over-rating(M1) ");
+    CHECK(after([](Question& q) { q.set_up->mount_moment = NewtonMetres{19'620}, q.move->pin_to_centre = 1001_mm; }) ==
+          "mount-over-rating(M1) ");
 }
 
 TEST_CASE("the hitch always counts at the mounting")

@@ -99,8 +99,7 @@ TEST_CASE("an unknown setting silences the rest of the row")
 TEST_CASE("concurrent changes to different states are disputed")
 {
     CHECK(setting_codes(with_records({changed("C1", "hole 1", 30), changed("C2", "hole 2", 31),
-                                      seen("L1", "hole 2", 40, {"C2"})}))
-          == disputed);
+                                      seen("L1", "hole 2", 40, {"C2"})})) == disputed);
 }
 
 TEST_CASE("concurrent changes to one state are not disputed")
@@ -200,8 +199,8 @@ TEST_CASE("a second person is authorised and at the unit and uses their own PIN"
 
 TEST_CASE("the second look need not be of this shift")
 {
-    Question q = with_records({changed("C1", "hole 2", -500), seen("L1", "hole 2", -490, {"C1"}),
-                               seen("L2", "hole 2", 20, {"L1"})});
+    Question q = with_records(
+        {changed("C1", "hole 2", -500), seen("L1", "hole 2", -490, {"C1"}), seen("L2", "hole 2", 20, {"L1"})});
     q.setting_records[2].at_unit = false; // by eye, this shift, from the cab
     CHECK(setting_codes(q).empty());
     q.setting_records.erase(q.setting_records.begin() + 1);
@@ -221,15 +220,13 @@ TEST_CASE("a look in the second of the change is since it and one before is not"
 TEST_CASE("a look before the last change does not serve for it")
 {
     CHECK(setting_codes(with_records({changed("C1", "hole 2", 10), seen("L1", "hole 2", 20, {"C1"}),
-                                      changed("C2", "hole 2", 30, {"L1"})}))
-          == unknown);
+                                      changed("C2", "hole 2", 30, {"L1"})})) == unknown);
 }
 
 TEST_CASE("a look that the change knew is before it even by a clock set back")
 {
     CHECK(setting_codes(with_records({changed("C1", "hole 2", 10), seen("L1", "hole 2", 50, {"C1"}),
-                                      changed("C2", "hole 2", 30, {"L1"})}))
-          == unknown);
+                                      changed("C2", "hole 2", 30, {"L1"})})) == unknown);
 }
 
 TEST_CASE("a change at an unknown time has not been seen since")
@@ -239,8 +236,8 @@ TEST_CASE("a change at an unknown time has not been seen since")
 
 TEST_CASE("all who made a disputed change count as changers after it has ended")
 {
-    Question q = with_records({changed("C1", "hole 1", 30), changed("C2", "hole 2", 31),
-                               seen("L1", "hole 2", 40, {"C1", "C2"})});
+    Question q = with_records(
+        {changed("C1", "hole 1", 30), changed("C2", "hole 2", 31), seen("L1", "hole 2", 40, {"C1", "C2"})});
     CHECK(setting_codes(q).empty());
     for (const char* changer : {"by C1", "by C2"}) {
         q.setting_records[2].by = changer;

@@ -9,13 +9,9 @@ namespace cotter::rules {
 
 namespace {
 
-Sling& sling(Question& q)
-{
-    return item(q, Role::sling).sling.value();
-}
+Sling& sling(Question& q) { return item(q, Role::sling).sling.value(); }
 
-template <class Change>
-std::string after(const Change& change)
+template <class Change> std::string after(const Change& change)
 {
     Question q = good_lift();
     change(sling(q));
@@ -59,7 +55,7 @@ TEST_CASE("a sling is near its rating over 90 % of it")
 TEST_CASE("the table governs below the tag")
 {
     CHECK(after([](Sling& s) { s.chain = 6_mm; }) == "sling-over-rating(S1) "); // 1,600
-    CHECK(after([](Sling& s) { s.chain = 7_mm; }) == "");                      // 2,120
+    CHECK(after([](Sling& s) { s.chain = 7_mm; }) == "");                       // 2,120
 }
 
 TEST_CASE("report and model limit a sling below its tag")
@@ -212,10 +208,8 @@ TEST_CASE("the 80 % are of the lowest limit and not of the tag")
 
 TEST_CASE("a sling of one leg has no symmetry to confirm")
 {
-    CHECK(after([](Sling& s) {
-              s.legs = 1, s.angle = Millidegrees{0}, s.symmetric = false, s.tag_to_45 = 2000_kg;
-          })
-          == "");
+    CHECK(after([](Sling& s) { s.legs = 1, s.angle = Millidegrees{0}, s.symmetric = false, s.tag_to_45 = 2000_kg; }) ==
+          "");
 }
 
 // EN 818-4, grade 8, kg: one leg; two legs to 45 and to 60; three or four legs to 45 and to 60.

@@ -9,8 +9,7 @@ namespace cotter::rules {
 
 namespace {
 
-template <class Change>
-std::string after(const Change& change)
+template <class Change> std::string after(const Change& change)
 {
     Question q = good_lift();
     change(q);

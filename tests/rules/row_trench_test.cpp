@@ -20,10 +20,9 @@ Question inspected(std::vector<Inspection> list)
 TEST_CASE("a trench that somebody enters is inspected this shift by a competent person who says safe")
 {
     CHECK(is_silent(inspected({Inspection{minute(-60), true, true}})));
-    for (const Inspection& each :
-         {Inspection{minute(-61), true, true}, Inspection{std::nullopt, true, true}, Inspection{minute(0), false, true},
-          Inspection{minute(0), std::nullopt, true}, Inspection{minute(0), true, false},
-          Inspection{minute(0), true, std::nullopt}})
+    for (const Inspection& each : {Inspection{minute(-61), true, true}, Inspection{std::nullopt, true, true},
+                                   Inspection{minute(0), false, true}, Inspection{minute(0), std::nullopt, true},
+                                   Inspection{minute(0), true, false}, Inspection{minute(0), true, std::nullopt}})
         CHECK(codes(inspected({each})) == unchecked);
     CHECK(codes(inspected({})) == unchecked);
 }

@@ -10,10 +10,7 @@ namespace {
 
 constexpr std::array every_role{Role::machine, Role::hitch, Role::headplate, Role::hook, Role::sling, Role::attachment};
 
-std::string one(Code code, const Id& tag)
-{
-    return std::string{name(code)} + "(" + tag + ") ";
-}
+std::string one(Code code, const Id& tag) { return std::string{name(code)} + "(" + tag + ") "; }
 
 } // namespace
 

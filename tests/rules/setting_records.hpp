@@ -48,8 +48,7 @@ inline std::string setting_codes(const Question& question)
 }
 
 // Calls it with the records in every order.
-template <class Call>
-void in_every_order(const std::vector<SettingRecord>& records, const Call& call)
+template <class Call> void in_every_order(const std::vector<SettingRecord>& records, const Call& call)
 {
     std::vector<std::size_t> order(records.size());
     for (std::size_t i = 0; i < order.size(); ++i)

@@ -26,18 +26,14 @@ void check_stands(const Records& records, const Id& state)
     });
 }
 
-template <class List>
-std::set<Id> ids(const List& list)
-{
-    return {list.begin(), list.end()};
-}
+template <class List> std::set<Id> ids(const List& list) { return {list.begin(), list.end()}; }
 
 bool same(const Standing& a, const Standing& b)
 {
-    return a.ever_changed == b.ever_changed && a.disputed == b.disputed && a.state == b.state
-           && a.changed_at == b.changed_at && ids(a.known_to_changes) == ids(b.known_to_changes)
-           && ids(a.changers) == ids(b.changers)
-           && a.changer_unknown == b.changer_unknown && a.change_time_unknown == b.change_time_unknown;
+    return a.ever_changed == b.ever_changed && a.disputed == b.disputed && a.state == b.state &&
+           a.changed_at == b.changed_at && ids(a.known_to_changes) == ids(b.known_to_changes) &&
+           ids(a.changers) == ids(b.changers) && a.changer_unknown == b.changer_unknown &&
+           a.change_time_unknown == b.change_time_unknown;
 }
 
 const Records two_changes{changed("C1", "a", 1), changed("C2", "b", 2)};
@@ -219,10 +215,10 @@ TEST_CASE("standing is the same for any order of the records")
 
 TEST_CASE("records that know each other in a ring or know nothing that is here still have a standing")
 {
-    check_disputed({changed("C1", "a", 1, {"C2"}), changed("C2", "b", 2, {"C1"}), seen("L1", "a", 3, {"nowhere"})},
-                   standing_of({changed("C1", "a", 1, {"C2"}), changed("C2", "b", 2, {"C1"}),
-                                seen("L1", "a", 3, {"nowhere"})})
-                       .disputed);
+    check_disputed(
+        {changed("C1", "a", 1, {"C2"}), changed("C2", "b", 2, {"C1"}), seen("L1", "a", 3, {"nowhere"})},
+        standing_of({changed("C1", "a", 1, {"C2"}), changed("C2", "b", 2, {"C1"}), seen("L1", "a", 3, {"nowhere"})})
+            .disputed);
 }
 
 } // namespace cotter::rules

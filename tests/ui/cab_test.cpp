@@ -42,7 +42,9 @@ void change_setting(Rig& rig, const std::string& to)
 }
 
 // Where the pin must not stand for the pipe of the sample's story, and where it must.
-struct Story { std::string wrong, right; };
+struct Story {
+    std::string wrong, right;
+};
 Story story(const records::Book& book)
 {
     const auto unit = desk::find_unit(book, "CL-02");
@@ -76,7 +78,9 @@ TEST_CASE("a shift: wrong hole, check, setting changed by two, the items it touc
     SampleBook sample;
     Rig rig{sample.store(), ui::Door::cab};
     const Story holes = story(sample.store());
-    const auto standing = desk::doc(sample.store(), "setting", desk::find_unit(sample.store(), "CL-02"))["records"].back()["state"].get<std::string>();
+    const auto standing = desk::doc(sample.store(), "setting", desk::find_unit(sample.store(), "CL-02"))["records"]
+                              .back()["state"]
+                              .get<std::string>();
     go_to_the_sheet(rig, name_of(sample.store(), "pipe", "sk-600"), standing);
     CHECK(rig.shows("DO NOT LIFT"));
     CHECK(rig.shows("Set to " + standing));

@@ -33,7 +33,8 @@ TEST_CASE("every letter size has every character that a sentence or the sample's
     for (const char* kind : {"site", "model", "unit", "pipe", "chart", "check_sheet", "plan", "person"})
         for (const auto& fact : sample.store().facts(kind))
             add_texts(fact.doc, all);
-    for (const auto letter : {ui::Letter::heading, ui::Letter::bold, ui::Letter::text, ui::Letter::second, ui::Letter::small, ui::Letter::drawing}) {
+    for (const auto letter : {ui::Letter::heading, ui::Letter::bold, ui::Letter::text, ui::Letter::second,
+                              ui::Letter::small, ui::Letter::drawing}) {
         CAPTURE(static_cast<int>(letter));
         CHECK(ui::missing_characters(rig.theme().face(letter), all) == "");
     }
@@ -55,7 +56,8 @@ TEST_CASE("capitals have the height on the glass that the theme says")
         for (std::size_t i = 0; i < ui::letters; ++i) {
             const auto letter = static_cast<ui::Letter>(i);
             CAPTURE(i);
-            CHECK(static_cast<double>(rig.theme().face(letter).capital) / px_per_mm == doctest::Approx(ui::capital_mm(letter)).epsilon(0.06));
+            CHECK(static_cast<double>(rig.theme().face(letter).capital) / px_per_mm ==
+                  doctest::Approx(ui::capital_mm(letter)).epsilon(0.06));
         }
     }
 }

@@ -24,7 +24,8 @@ class Made {
 public:
     Made() : folder_{new_folder()}
     {
-        const std::string make = "COTTER=" COTTER_PROGRAM " " COTTER_SOURCE "/sample_site/make " + (folder_ / "sample.db").string() + " --on 2026-11-25 >/dev/null";
+        const std::string make = "COTTER=" COTTER_PROGRAM " " COTTER_SOURCE "/sample_site/make " +
+                                 (folder_ / "sample.db").string() + " --on 2026-11-25 >/dev/null";
         if (std::system(make.c_str()) != 0)
             throw std::runtime_error{"sample_site/make failed"};
     }
@@ -57,7 +58,8 @@ SampleBook::~SampleBook()
     fs::remove_all(folder_);
 }
 
-Rig::Rig(records::Book& book, ui::Door door, Glass glass) : now{*desk::parse_instant("2026-11-25T08:00:00Z")}, glass_{glass}
+Rig::Rig(records::Book& book, ui::Door door, Glass glass)
+    : now{*desk::parse_instant("2026-11-25T08:00:00Z")}, glass_{glass}
 {
     ImGui::CreateContext();
     ImGuiIO& io = ImGui::GetIO();

@@ -26,7 +26,10 @@ private:
     std::unique_ptr<db::Store> store_;
 };
 
-struct Glass { float width = 1280, height = 800; double px_per_mm = 5.88; };
+struct Glass {
+    float width = 1280, height = 800;
+    double px_per_mm = 5.88;
+};
 
 class Rig {
 public:
@@ -36,9 +39,9 @@ public:
     Rig& operator=(const Rig&) = delete;
 
     void frame();
-    void tap(const std::string& words);                    // throws if it is not on the screen
-    void drag(const std::string& words, float px);         // presses on it, moves down by px, lets go
-    bool shows(const std::string& words) const;            // a text that holds these words
+    void tap(const std::string& words);            // throws if it is not on the screen
+    void drag(const std::string& words, float px); // presses on it, moves down by px, lets go
+    bool shows(const std::string& words) const;    // a text that holds these words
     const ui::Seen* target(const std::string& words) const;
     const std::vector<ui::Seen>& seen() const { return seen_; }
     const ui::Theme& theme() const { return *theme_; }

@@ -52,10 +52,7 @@ void check_gaps(const Rig& rig, double gap_mm)
 
 const Glass glasses[] = {{1280, 800, 5.88}, {800, 1280, 5.88}, {1920, 1200, 8.83}};
 
-std::string pipe_name(SampleBook& sample)
-{
-    return sample.store().fact("pipe", "sk-600")->doc.value("name", "");
-}
+std::string pipe_name(SampleBook& sample) { return sample.store().fact("pipe", "sk-600")->doc.value("name", ""); }
 
 } // namespace
 
@@ -65,7 +62,8 @@ TEST_CASE("the Cab's targets are 19 mm and 6 mm apart, and no text is clipped")
         SampleBook sample;
         Rig rig{sample.store(), ui::Door::cab, glass};
         CAPTURE(glass.width);
-        for (const std::string& next : {std::string{"I. Farrow (invented)"}, std::string{"EX-21"}, pipe_name(sample), std::string{"hole 2"}}) {
+        for (const std::string& next :
+             {std::string{"I. Farrow (invented)"}, std::string{"EX-21"}, pipe_name(sample), std::string{"hole 2"}}) {
             check_page(rig, 19, "before " + next);
             check_gaps(rig, 6);
             rig.tap(next);

@@ -9,10 +9,7 @@ using rules::Unit;
 
 namespace {
 
-rules::Day day(const char* text)
-{
-    return rules::parse_day(text).value();
-}
+rules::Day day(const char* text) { return rules::parse_day(text).value(); }
 
 } // namespace
 

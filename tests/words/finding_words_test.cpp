@@ -13,10 +13,7 @@ using namespace rules;
 
 namespace {
 
-Day day(const char* text)
-{
-    return parse_day(text).value();
-}
+Day day(const char* text) { return parse_day(text).value(); }
 
 std::vector<Code> every_code()
 {
@@ -31,26 +28,23 @@ Finding finding(Code code, Figure measured = {}, Figure limit = {}, Unit unit = 
     return {code, std::move(about), measured, limit, unit};
 }
 
-std::string joined(const Finding& found, const Question& question = {})
-{
-    return says(found, question).joined();
-}
+std::string joined(const Finding& found, const Question& question = {}) { return says(found, question).joined(); }
 
 // All that a person reads for a code, filled with nothing known and with numbers.
 std::vector<std::string> texts(Code code)
 {
     const Sentence bare = says(finding(code, {}, {}, Unit::none, ""), Question{});
     const Sentence full = says(finding(code, Figure{12'345.0}, Figure{10'000.0}, Unit::kilogram), Question{});
-    return {bare.headline,           bare.detail,
-            full.headline,           full.detail,
-            std::string{clears(code)}, std::string{button(code)},
+    return {bare.headline,
+            bare.detail,
+            full.headline,
+            full.detail,
+            std::string{clears(code)},
+            std::string{button(code)},
             std::string{source(code)}};
 }
 
-bool has(const std::string& text, std::string_view part)
-{
-    return text.find(part) != std::string::npos;
-}
+bool has(const std::string& text, std::string_view part) { return text.find(part) != std::string::npos; }
 
 // A grab of two states, standing at hole 1 under an 800 mm barrel.
 Question wrongly_set()
@@ -137,8 +131,16 @@ TEST_CASE("a button has one or two words")
 
 TEST_CASE("a source is a law or a standard or the maker's or said to be none")
 {
-    constexpr std::array known{"LOLER 1998", "PUWER 1998", "CDM 2015", "EN ", "ISO ", "HSE ", "maker's data",
-                               "firm's own rule", "common practice, no source", "plane geometry"};
+    constexpr std::array known{"LOLER 1998",
+                               "PUWER 1998",
+                               "CDM 2015",
+                               "EN ",
+                               "ISO ",
+                               "HSE ",
+                               "maker's data",
+                               "firm's own rule",
+                               "common practice, no source",
+                               "plane geometry"};
     for (const Code code : every_code()) {
         const std::string_view text = source(code);
         CAPTURE(text);
@@ -163,8 +165,8 @@ TEST_CASE("what a finding is about is named and nothing is named where it is abo
 TEST_CASE("a unit is named as a person knows it")
 {
     const Naming named = [](const std::string& id) { return "the yellow one (" + id + ")"; };
-    CHECK(says(finding(Code::chart_none, {}, {}, Unit::none, "M1"), {}, named).headline
-          == "No lift chart: the yellow one (M1)");
+    CHECK(says(finding(Code::chart_none, {}, {}, Unit::none, "M1"), {}, named).headline ==
+          "No lift chart: the yellow one (M1)");
 }
 
 TEST_CASE("a name with braces is left as it is")
@@ -175,8 +177,8 @@ TEST_CASE("a name with braces is left as it is")
 
 TEST_CASE("a load over its rating says both with their unit")
 {
-    CHECK(joined(finding(Code::hook_over_rating, Figure{16'801.2}, Figure{16'000.0}, Unit::kilogram, "K1"))
-          == "Too heavy for the hook: K1. 16 802 kg of 16 000 kg.");
+    CHECK(joined(finding(Code::hook_over_rating, Figure{16'801.2}, Figure{16'000.0}, Unit::kilogram, "K1")) ==
+          "Too heavy for the hook: K1. 16 802 kg of 16 000 kg.");
 }
 
 TEST_CASE("a figure that is not known says so")
@@ -231,10 +233,10 @@ TEST_CASE("a barrel that is not known wants another setting")
 
 TEST_CASE("outside the plan says whether load or radius or what it names")
 {
-    CHECK(says(finding(Code::plan_outside, Figure{2000.0}, Figure{1999.0}, Unit::kilogram, "plan"), {}).detail
-          == "Load 2000 kg of 1999 kg");
-    CHECK(says(finding(Code::plan_outside, Figure{5200.0}, Figure{5199.0}, Unit::millimetre, "plan"), {}).detail
-          == "Radius 5200 mm of 5199 mm");
+    CHECK(says(finding(Code::plan_outside, Figure{2000.0}, Figure{1999.0}, Unit::kilogram, "plan"), {}).detail ==
+          "Load 2000 kg of 1999 kg");
+    CHECK(says(finding(Code::plan_outside, Figure{5200.0}, Figure{5199.0}, Unit::millimetre, "plan"), {}).detail ==
+          "Radius 5200 mm of 5199 mm");
     CHECK(has(says(finding(Code::plan_outside), {}).detail, "not in it"));
 }
 

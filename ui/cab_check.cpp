@@ -1,0 +1,77 @@
+// The Cab: the check, item by item, and the look at the lock.
+
+#include "cab.hpp"
+
+namespace cotter::ui {
+
+void Cab::check(Sheet& sheet)
+{
+    const ToCheck& unit = to_check_.front();
+    const desk::SheetLine& line = unit.lines[line_];
+    Choice choice{line.text,
+                  desk::label_of(outside_.book, unit.unit) + " \u00b7 " + std::to_string(line_ + 1) + " of " +
+                      std::to_string(unit.lines.size()),
+                  {{"Right", "", figures::Sign::in_order}},
+                  true,
+                  "Leave it"};
+    if (!line.stop_only)
+        choice.options.push_back({"Report", "", figures::Sign::warning});
+    choice.options.push_back({"Stop", "", figures::Sign::stop});
+    const auto pressed = ask(sheet, choice);
+    if (!pressed)
+        return;
+    if (*pressed == choice.options.size())
+        return go(Page::sheet);
+    answer(*pressed == 0 ? "right" : *pressed + 1 == choice.options.size() ? "stop" : "report");
+}
+
+void Cab::answer(const std::string& said)
+{
+    answers_.push_back({to_check_.front().lines[line_].id, said, ""});
+    if (said == "right")
+        finish_line();
+    else
+        go(Page::failed);
+}
+
+void Cab::say_what_now(Sheet& sheet)
+{
+    const Choice choice{to_check_.front().lines[line_].if_not,
+                        to_check_.front().lines[line_].text,
+                        {{"Understood", "", std::nullopt}},
+                        false,
+                        ""};
+    if (ask(sheet, choice))
+        finish_line();
+}
+
+// The unit's answers are signed together after its last line; then the next unit.
+void Cab::finish_line()
+{
+    go(Page::check);
+    if (++line_ < to_check_.front().lines.size())
+        return;
+    write(check_a_unit(outside_.hand(operator_), outside_.book, to_check_.front().unit, machine_, answers_));
+    answers_.clear();
+    line_ = 0;
+    to_check_.erase(to_check_.begin());
+    if (to_check_.empty())
+        go(Page::sheet);
+}
+
+void Cab::look_at_lock(Sheet& sheet)
+{
+    const Choice choice{"Get down and look at the hitch. Is it locked?",
+                        "Seen with own eyes, from where the lock can be seen.",
+                        {{"Locked", "", figures::Sign::in_order}, {"Not locked", "", figures::Sign::stop}},
+                        true,
+                        "Back"};
+    const auto pressed = ask(sheet, choice);
+    if (!pressed)
+        return;
+    if (*pressed < 2)
+        write(see_the_lock(outside_.hand(operator_), hitch(), *pressed == 0));
+    go(Page::sheet);
+}
+
+} // namespace cotter::ui

@@ -1,0 +1,104 @@
+// The Cab: how the setting stands, changed by two people with the model's steps.
+
+#include "cab.hpp"
+
+#include "people.hpp"
+
+#include <algorithm>
+
+namespace cotter::ui {
+
+using records::Json;
+
+Choice Cab::states_choice(const std::string& question) const
+{
+    const Json it = model();
+    Choice choice{question,
+                  "Look at the " + it.value("adjustment", std::string{"setting"}) + " itself, not at the screen.",
+                  {},
+                  false,
+                  "Back"};
+    for (const Json& state : it.value("states", Json::array()))
+        choice.options.push_back({state.value("name", ""), "", std::nullopt});
+    return choice;
+}
+
+void Cab::look(Sheet& sheet)
+{
+    const Choice choice = states_choice("How does it stand? Say what you see.");
+    const auto pressed = ask(sheet, choice);
+    if (!pressed)
+        return;
+    if (*pressed == choice.options.size())
+        return go(Page::sheet);
+    write(see_the_setting(outside_.hand(operator_), unit_, choice.options[*pressed].words));
+    go(Page::sheet);
+}
+
+// The model's steps one by one, with what must hold before the first.
+void Cab::step_of_move(Sheet& sheet)
+{
+    const Json it = model();
+    std::vector<std::string> steps{"Park and support it: " + it.value("parked_as", std::string{"as the maker says"}),
+                                   "Isolate the machine: engine off, key out, safety lever up",
+                                   "Nobody beneath, nobody at the controls"};
+    for (const Json& each : it.value("setting_steps", Json::array()))
+        steps.push_back(each.get<std::string>());
+    const Choice choice{steps[std::min(step_, steps.size() - 1)],
+                        "Step " + std::to_string(step_ + 1) + " of " + std::to_string(steps.size()),
+                        {{"Done", "", figures::Sign::to_do}},
+                        false,
+                        "Leave it"};
+    const auto pressed = ask(sheet, choice);
+    if (!pressed)
+        return;
+    if (*pressed == 1)
+        return go(Page::sheet);
+    if (++step_ >= steps.size())
+        go(Page::set_to);
+}
+
+void Cab::choose_state(Sheet& sheet)
+{
+    const Choice choice = states_choice("How is it set now? Keeper in, seen by eye.");
+    const auto pressed = ask(sheet, choice);
+    if (!pressed)
+        return;
+    step_ = 0;
+    if (*pressed == choice.options.size())
+        return go(Page::sheet);
+    write(change_the_setting(outside_.hand(operator_), unit_, choice.options[*pressed].words));
+    go(Page::second);
+}
+
+void Cab::choose_second(Sheet& sheet)
+{
+    auto people =
+        people_with(outside_.book, "setting_models", desk::doc(outside_.book, "unit", unit_).value("model", ""));
+    std::erase(people, operator_);
+    Choice choice{"A second trained person looks at it, at the unit. Who is it?", "", {}, false, "Later"};
+    for (const std::string& each : people)
+        choice.options.push_back({desk::shown_name(outside_.book, each), "", std::nullopt});
+    if (people.empty())
+        choice.hint = "Nobody else is admitted for this model. The supervisor admits somebody in Site.";
+    const auto pressed = ask(sheet, choice);
+    if (!pressed)
+        return;
+    if (*pressed == people.size())
+        return go(Page::sheet);
+    second_ = people[*pressed];
+    go(Page::second_look);
+}
+
+void Cab::second_look(Sheet& sheet)
+{
+    const Choice choice = states_choice(desk::shown_name(outside_.book, second_) + ": how does it stand?");
+    const auto pressed = ask(sheet, choice);
+    if (!pressed)
+        return;
+    if (*pressed != choice.options.size())
+        write(see_the_setting(outside_.hand(second_), unit_, choice.options[*pressed].words));
+    go(Page::sheet);
+}
+
+} // namespace cotter::ui
