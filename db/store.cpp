@@ -140,17 +140,13 @@ void Store::check_correction(const Entry& entry) const
         records::check_body(kind_of(old->entry), entry.body["body"]);
 }
 
-void Store::check(const std::vector<Entry>& entries) const
+void Store::check(const Entry& entry) const
 {
-    for (std::size_t i = 0; i < entries.size(); ++i)
-        try {
-            records::check_body(kind_of(entries[i]), entries[i].body);
-            check_correction(entries[i]);
-            if (entries[i].about.empty())
-                throw records::FormError{"about: the id of what the record is about is needed"};
-        } catch (const records::FormError& e) {
-            throw records::FormError{entries.size() > 1 ? "line " + std::to_string(i + 1) + ": " + e.what() : e.what()};
-        }
+    records::check_body(kind_of(entry), entry.body);
+    check_correction(entry);
+    if (entry.about.empty())
+        throw records::FormError{"about: the id of what the record is about is needed"};
+    acceptance_(*this, entry);
 }
 
 // The heads of the fact that the entry replaces; none for a fact named after the record itself.
@@ -179,14 +175,16 @@ std::vector<records::PrivateRow> Store::set_private_apart(Entry& entry) const
     return rows;
 }
 
-Record Store::write(Entry entry, std::set<records::FactKey>& touched)
+Record Store::write(Entry entry)
 {
     const auto rows = set_private_apart(entry);
     know_heads(entry);
     const Record record = records::sign(entry, *key_, table_.head_of(device_));
     table_.insert(record);
     keep(*database_, rows);
+    std::set<records::FactKey> touched;
     projection_.touch(record, touched);
+    projection_.refold(touched);
     return record;
 }
 
@@ -194,14 +192,15 @@ std::vector<Record> Store::append(std::vector<Entry> entries)
 try {
     if (!key_)
         throw StoreError{"this book has no device key beside it; it can be read, not written"};
-    check(entries);
     std::vector<Record> written;
     SQLite::Transaction transaction{*database_, SQLite::TransactionBehavior::IMMEDIATE};
-    for (Entry& entry : entries) {
-        std::set<records::FactKey> touched;
-        written.push_back(write(std::move(entry), touched));
-        projection_.refold(touched);
-    }
+    for (std::size_t i = 0; i < entries.size(); ++i)
+        try {
+            check(entries[i]); // it may name what an entry before it brought
+            written.push_back(write(std::move(entries[i])));
+        } catch (const records::FormError& e) {
+            throw records::EntryError{i, e.what()};
+        }
     transaction.commit();
     return written;
 } catch (const SQLite::Exception& e) {

@@ -10,6 +10,7 @@
 #include <SQLiteCpp/Database.h>
 
 #include <filesystem>
+#include <functional>
 #include <memory>
 #include <optional>
 #include <string>
@@ -47,12 +48,18 @@ public:
     // Makes a book with its device key and first record.
     static std::unique_ptr<Store> make(const std::filesystem::path& path, const NewBook& facts);
 
+    // What is asked of each entry before it is written, besides its form; throws FormError. Nothing is asked by
+    // default.
+    using Acceptance = std::function<void(const records::Book&, const records::Entry&)>;
+    void accept_by(Acceptance acceptance) { acceptance_ = std::move(acceptance); }
+
     records::BookState state() const override;
     std::vector<records::Record> append(std::vector<records::Entry> entries) override;
     std::optional<records::Fact> fact(const std::string& kind, const std::string& key) const override;
     std::vector<records::Fact> facts(const std::string& kind) const override;
     std::vector<records::Fact> facts_about(const std::string& kind, const std::string& about) const override;
     std::optional<std::string> private_value(const std::string& subject, const std::string& field) const override;
+    std::optional<records::Record> find(const std::string& hash) const override { return table_.find(hash); }
     std::vector<records::Record> newest(const std::string& kind, std::size_t count) const override;
 
     // Pages and the chain of hashes; signatures, bodies and derived tables are `verify`'s. No lift before it is done.
@@ -67,8 +74,8 @@ public:
 
 private:
     Store(std::unique_ptr<SQLite::Database> database, std::optional<records::DeviceKey> key);
-    records::Record write(records::Entry entry, std::set<records::FactKey>& touched);
-    void check(const std::vector<records::Entry>& entries) const;
+    records::Record write(records::Entry entry);
+    void check(const records::Entry& entry) const;
     void check_correction(const records::Entry& entry) const;
     std::vector<records::PrivateRow> set_private_apart(records::Entry& entry) const;
     void know_heads(records::Entry& entry) const;
@@ -77,6 +84,7 @@ private:
     std::optional<records::DeviceKey> key_;
     RecordTable table_;
     Projection projection_;
+    Acceptance acceptance_ = [](const records::Book&, const records::Entry&) {};
     std::string device_;
     bool sample_ = false;
     bool checked_ = false, damaged_ = false;

@@ -9,7 +9,7 @@ from stock import SITE, Clock
 RIGS = {"farrow": {"machine": "ex-21", "hitch": "qh-4", "attachment": "cl-02", "chart": "ex-21-chart", "arm": "2.9",
                    "rigging": {"no_sling": True}, "units": ["ex-21", "qh-4", "cl-02"]},
         "dunmore": {"machine": "ex-14", "hitch": "qh-2", "attachment": "pl-03", "chart": "ex-14-chart", "arm": "2.5",
-                    "rigging": {"hooks": ["hk-2"], "slings": ["sl-07"]}, "units": ["ex-14", "qh-2", "hk-2", "sl-07", "pl-03"]}}
+                    "rigging": {"hangs": ["hk-2", "sl-07"]}, "units": ["ex-14", "qh-2", "hk-2", "sl-07", "pl-03"]}}
 HEADPLATES = {"cl-02": "hp-7", "cl-05": "hp-2", "pl-03": "hp-3", "st-11": "hp-5"}
 SUITS = {"hole 4": "sk-600", "hole 2": "sk-450"}
 
@@ -60,7 +60,7 @@ def open_shift(lines, day):
 def inspect_trenches(lines, day):
     for clock, place in (("06:36", "A"), ("06:42", "B")):
         lines.add(days.at(day, clock), "varley", "trench_inspection", place,
-                  {"site": SITE, "by_competent": True, "safe": True, "words": "Sheets tight, props tight, no water at the toe"})
+                  {"site": SITE, "safe": True, "words": "Sheets tight, props tight, no water at the toe"})
 
 
 def confirm_places(lines, day):

@@ -133,18 +133,25 @@ def add_stock(lines, today, working):
     for sheet, body in sheets().items():
         lines.add(clock(), "quill", "check_sheet", sheet, body)
     add_data(lines, clock)
-    for unit, it in data("units").items():
-        if it["place"] == SITE:
-            arrives = working[-1 - it["arrives"]] if "arrives" in it else None
-            arrived = Clock(days.at(arrives, "13:00")) if arrives else clock
-            add_unit(lines, arrived, "quill", unit, it)
-            if "paper" in it and it["paper"].get("safe", True):
-                came = day_of_report(it["paper"], it["body"], today, working)
-                add_report(lines, Clock(days.at(came, "13:30")) if came else arrived, "quill", "hallam", unit, it, today)
+    add_site_units(lines, clock, today, working)
     add_plan(lines, days.at(first, "08:30"), 1, today, ["A", "B"])
     yard = Clock(days.at(first, "12:00"))
-    for unit, it in data("units").items():
-        if it["place"] == YARD:
-            add_unit(lines, yard, "sefton", unit, it)
-            if "paper" in it:
-                add_report(lines, yard, "sefton", "oakes", unit, it, today)
+    there = {unit: it for unit, it in data("units").items() if it["place"] == YARD}
+    for unit, it in there.items():
+        add_unit(lines, yard, "sefton", unit, it)
+    for unit, it in there.items():
+        if "paper" in it:
+            add_report(lines, yard, "sefton", "oakes", unit, it, today)
+
+
+def add_site_units(lines, clock, today, working):
+    """The units, then their papers: a report may name several of them."""
+    there = {unit: it for unit, it in data("units").items() if it["place"] == SITE}
+    arrived = {unit: Clock(days.at(working[-1 - it["arrives"]], "13:00")) if "arrives" in it else clock
+               for unit, it in there.items()}
+    for unit, it in there.items():
+        add_unit(lines, arrived[unit], "quill", unit, it)
+    for unit, it in there.items():
+        if it.get("paper", {}).get("safe", "paper" in it):
+            came = day_of_report(it["paper"], it["body"], today, working)
+            add_report(lines, Clock(days.at(came, "13:30")) if came else arrived[unit], "quill", "hallam", unit, it, today)

@@ -1,8 +1,11 @@
 #include "cab.hpp"
 
+#include "amounts.hpp"
+#include "local_time.hpp"
 #include "people.hpp"
 
 #include <algorithm>
+#include <array>
 #include <utility>
 
 namespace cotter::ui {
@@ -73,6 +76,41 @@ void Cab::choose_person(Sheet& sheet)
     if (*pressed == people.size())
         return go(Page::gone);
     operator_ = people[*pressed];
+    lift_ = lift_still_up();
+    go(!lift_.empty() ? Page::load_up : is_in_shift() ? Page::machine : Page::shift);
+}
+
+bool Cab::is_in_shift() const
+{
+    const Json shift = desk::open_shift(outside_.book, desk::current_site(outside_.book));
+    return !shift.empty() && outside_.now().count() <= shift.value("end", std::int64_t{0});
+}
+
+std::string Cab::lift_still_up() const
+{
+    for (const auto& fact : outside_.book.facts("lift"))
+        if (fact.open && fact.doc.value("asked_by", "") == operator_)
+            return fact.key.key;
+    return "";
+}
+
+void Cab::start_shift(Sheet& sheet)
+{
+    constexpr std::array<std::int64_t, 4> hours{8, 10, 12, 14};
+    const std::string site = desk::current_site(outside_.book), zone = desk::zone_of(outside_.book, site);
+    Choice choice{
+        "No shift is open. How long is this one?", "It may cross midnight; 14 hours at most.", {}, false, "Back"};
+    for (const std::int64_t each : hours) {
+        const rules::Instant end = outside_.now() + rules::Instant{each * 3600};
+        choice.options.push_back(
+            {std::to_string(each) + " hours", "to " + words::clock_time(desk::local_minutes(end, zone)), std::nullopt});
+    }
+    const auto pressed = ask(sheet, choice);
+    if (!pressed)
+        return;
+    if (*pressed == hours.size())
+        return go(Page::who);
+    write(open_a_shift(outside_.hand(operator_), site, hours[*pressed] * 3600, zone));
     go(Page::machine);
 }
 
@@ -172,6 +210,7 @@ void Cab::draw_page(Sheet& sheet)
 {
     switch (page_) {
     case Page::who: return choose_person(sheet);
+    case Page::shift: return start_shift(sheet);
     case Page::machine: return choose_machine(sheet);
     case Page::pipe: return choose_pipe(sheet);
     case Page::sheet: return work(sheet);

@@ -22,6 +22,7 @@ public:
 private:
     enum class Page {
         who,
+        shift,
         machine,
         pipe,
         sheet,
@@ -43,6 +44,7 @@ private:
 
     void draw_page(Sheet& sheet);
     void choose_person(Sheet& sheet);
+    void start_shift(Sheet& sheet);
     void choose_machine(Sheet& sheet);
     void choose_pipe(Sheet& sheet);
     void work(Sheet& sheet);
@@ -57,6 +59,7 @@ private:
     void say_what_now(Sheet& sheet);
     void answer(const std::string& said);
     void finish_line();
+    void sign_answers();
     void look_at_lock(Sheet& sheet);
     void explain(Sheet& sheet);
     void report(Sheet& sheet);
@@ -68,6 +71,8 @@ private:
     void go(Page page);
     void write(records::Entry entry);
     std::optional<std::size_t> ask(Sheet& sheet, const Choice& choice);
+    bool is_in_shift() const;
+    std::string lift_still_up() const; // the operator's own, by the record; "": none
     void think(); // the question and its decision, anew if the book, the minute or what is asked changed
     records::Json model() const;
     Choice states_choice(const std::string& question) const;

@@ -20,8 +20,10 @@ void Cab::check(Sheet& sheet)
     const auto pressed = ask(sheet, choice);
     if (!pressed)
         return;
-    if (*pressed == choice.options.size())
+    if (*pressed == choice.options.size()) {
+        sign_answers();
         return go(Page::sheet);
+    }
     answer(*pressed == 0 ? "right" : *pressed + 1 == choice.options.size() ? "stop" : "report");
 }
 
@@ -29,9 +31,9 @@ void Cab::answer(const std::string& said)
 {
     answers_.push_back({to_check_.front().lines[line_].id, said, ""});
     if (said == "right")
-        finish_line();
-    else
-        go(Page::failed);
+        return finish_line();
+    sign_answers(); // at once: what is wrong is never lost, whatever is pressed next
+    go(Page::failed);
 }
 
 void Cab::say_what_now(Sheet& sheet)
@@ -45,14 +47,20 @@ void Cab::say_what_now(Sheet& sheet)
         finish_line();
 }
 
-// The unit's answers are signed together after its last line; then the next unit.
+void Cab::sign_answers()
+{
+    if (!answers_.empty())
+        write(check_a_unit(outside_.hand(operator_), outside_.book, to_check_.front().unit, machine_, answers_));
+    answers_.clear();
+}
+
+// A unit's answers are signed together after its last line, or when the check is left; then comes the next unit.
 void Cab::finish_line()
 {
     go(Page::check);
     if (++line_ < to_check_.front().lines.size())
         return;
-    write(check_a_unit(outside_.hand(operator_), outside_.book, to_check_.front().unit, machine_, answers_));
-    answers_.clear();
+    sign_answers();
     line_ = 0;
     to_check_.erase(to_check_.begin());
     if (to_check_.empty())

@@ -2,6 +2,7 @@
 
 #include "cab.hpp"
 
+#include "decision_form.hpp"
 #include "finding_words.hpp"
 
 namespace cotter::ui {
@@ -73,52 +74,63 @@ void Cab::ask_for_lift()
 {
     thought_of_.clear();
     think();
-    records::Entry entry = ask_for_a_lift(outside_.hand(operator_), question_, decision_);
+    const auto naming = [&](const std::string& id) { return desk::shown_name(outside_.book, id); };
+    records::Entry entry = ask_for_a_lift(
+        outside_.hand(operator_), question_,
+        records::write_decision(
+            decision_, {[&](const rules::Finding& each) { return words::says(each, question_, naming).joined(); },
+                        [](rules::Code code) { return std::string{words::source(code)}; },
+                        [](rules::Code code) { return std::string{words::clears(code)}; }}));
     lift_ = entry.about;
     write(std::move(entry));
     go(decision_.may_lift() ? Page::lift : Page::sheet);
 }
 
+// Between the answer and the load's being up a finding may arrive.
 void Cab::lift(Sheet& sheet)
 {
     think();
     const CabSheet view = cab_sheet(outside_, asked(), question_, decision_);
-    std::string hint;
+    Choice choice{"", "", {}, true, "Not lifted", view.plate};
     for (const std::string& line : view.under)
-        hint += line + ". ";
-    const Choice choice{std::string{words::verdict(decision_.may_lift())},
-                        hint,
-                        {{"Load is up", "no touch until it is down", figures::Sign::to_do},
-                         {"Lift done", "the pipe is laid", figures::Sign::in_order}},
-                        true,
-                        "Not lifted"};
+        choice.hint += line + ". ";
+    if (decision_.may_lift())
+        choice.options = {{"Load is up", "no touch until it is down", figures::Sign::to_do},
+                          {"Lift done", "the pipe is laid", figures::Sign::in_order}};
+    else {
+        choice.question = "If a load hangs, set it down safely, then stop.";
+        choice.options = {{"It was up, it is down", "", figures::Sign::stop}};
+    }
     const auto pressed = ask(sheet, choice);
     if (!pressed)
         return;
-    if (*pressed == 0) {
-        write(lift_step(outside_.hand(operator_), "picked_up", lift_));
-        return go(Page::load_up);
-    }
-    if (*pressed == 1)
-        write(lift_step(outside_.hand(operator_), "lift_done", lift_));
-    go(Page::sheet);
+    if (*pressed == choice.options.size())
+        return go(Page::sheet);
+    const bool goes_up = decision_.may_lift() && *pressed == 0;
+    write(lift_step(outside_.hand(operator_),
+                    goes_up                ? "picked_up"
+                    : decision_.may_lift() ? "lift_done"
+                                           : "set_down",
+                    lift_));
+    go(goes_up ? Page::load_up : Page::sheet);
 }
 
-// A finding that arrives now never stops a load in the air.
+// A finding that arrives now never stops a load in the air. After a restart it is not known whether one hangs.
 void Cab::load_up(Sheet& sheet)
 {
-    think();
-    const Choice choice{"LOAD UP",
-                        decision_.may_lift() ? "On the signaller's signal, nobody inside the zone."
-                                             : "Set down safely, then stop.",
-                        {{"Set down, lift done", "the pipe is laid", figures::Sign::in_order}},
-                        false,
-                        ""};
+    if (!machine_.empty())
+        think();
+    const bool known = !machine_.empty(), may_lift = known && decision_.may_lift();
+    const std::string says = may_lift ? "On the signaller's signal, nobody inside the zone."
+                             : known  ? "Set down safely, then stop."
+                                      : "If a load hangs, set it down safely, then stop.";
+    const Choice choice{says,  "", {{"Set down, lift done", "the pipe is laid", figures::Sign::in_order}},
+                        false, "", Plate{may_lift, true, says}};
     if (!ask(sheet, choice))
         return;
     write(lift_step(outside_.hand(operator_), "set_down", lift_));
     write(lift_step(outside_.hand(operator_), "lift_done", lift_));
-    go(Page::sheet);
+    go(known ? Page::sheet : is_in_shift() ? Page::machine : Page::shift);
 }
 
 } // namespace cotter::ui

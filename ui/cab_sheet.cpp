@@ -4,7 +4,7 @@ namespace cotter::ui {
 
 namespace {
 
-constexpr double plate_h = 25.8, buttons_h = 25;
+constexpr double buttons_h = 25;
 
 struct Places {
     Box plate, rows, picture, buttons;
@@ -16,15 +16,15 @@ Places places(const Sheet& sheet)
     const double w = sheet.width(), bottom = sheet.height() - title_height(sheet);
     if (w > sheet.height()) {
         const double left = w * 0.553;
-        return {{0, 0, left, plate_h},
-                {0, plate_h, left, bottom - plate_h},
+        return {{0, 0, left, plate_mm},
+                {0, plate_mm, left, bottom - plate_mm},
                 {left + 1.5, 0, w - left - 1.5, bottom - buttons_h},
                 {left + 1.5, bottom - buttons_h, w - left - 1.5, buttons_h}};
     }
     const double picture = 62;
-    return {{0, 0, w, plate_h},
-            {0, plate_h + picture, w, bottom - plate_h - picture - buttons_h},
-            {0, plate_h, w, picture},
+    return {{0, 0, w, plate_mm},
+            {0, plate_mm + picture, w, bottom - plate_mm - picture - buttons_h},
+            {0, plate_mm, w, picture},
             {0, bottom - buttons_h, w, buttons_h}};
 }
 

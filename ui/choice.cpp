@@ -48,10 +48,15 @@ bool draw_option(Sheet& sheet, const Choice::Option& option, const Box& box)
 std::optional<std::size_t> draw(Sheet& sheet, const Choice& choice, std::size_t& page)
 {
     sheet.fill({0, 0, sheet.width(), sheet.height()}, day.ground);
-    const double head = sheet.wrapped({margin, 8, sheet.width() - 2 * margin, 0}, Letter::heading, choice.question, 3);
-    const double hint =
-        sheet.wrapped({margin, 10 + head, sheet.width() - 2 * margin, 0}, Letter::text, choice.hint, 6, day.second);
-    const double top = 16 + head + hint, bottom = sheet.height() - title_height(sheet) - glove.target - 2 * glove.gap;
+    const Box plate{0, 0, std::min(sheet.width(), 135.0), choice.plate ? plate_mm : 0};
+    if (choice.plate)
+        draw(sheet, *choice.plate, plate);
+    const double head =
+        sheet.wrapped({margin, plate.h + 8, sheet.width() - 2 * margin, 0}, Letter::heading, choice.question, 3);
+    const double hint = sheet.wrapped({margin, plate.h + 10 + head, sheet.width() - 2 * margin, 0}, Letter::text,
+                                      choice.hint, 6, day.second);
+    const double top = plate.h + 16 + head + hint,
+                 bottom = sheet.height() - title_height(sheet) - glove.target - 2 * glove.gap;
     const Grid grid = grid_for(sheet, choice, top, bottom);
     const std::size_t fit = grid.columns * grid.rows,
                       pages = (choice.options.size() + fit - 1) / std::max<std::size_t>(fit, 1);

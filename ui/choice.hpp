@@ -1,6 +1,6 @@
 #pragma once
 
-#include "sheet.hpp"
+#include "plate.hpp"
 
 #include <optional>
 #include <string>
@@ -18,6 +18,7 @@ struct Choice {
     std::vector<Option> options;
     bool apart = false; // opposites: the gap between them is wider
     std::string back = "Back";
+    std::optional<Plate> plate = std::nullopt; // over the question, where a lift is answered
 };
 
 // The index of what was pressed; options.size() for back. `page` turns over where the options do not fit.

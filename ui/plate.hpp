@@ -15,6 +15,7 @@ struct Plate {
     bool load_up = false;
     std::string line;
 };
+inline constexpr double plate_mm = 25.8; // its height
 void draw(Sheet& sheet, const Plate& plate, const Box& box);
 
 // A finding: sign, sentence, reason, its dimension line, and the one button that clears it. One that waits for another

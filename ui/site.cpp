@@ -3,6 +3,7 @@
 #include "board_sign.hpp"
 
 #include "amounts.hpp"
+#include "entitled.hpp"
 #include "finding_words.hpp"
 #include "local_time.hpp"
 

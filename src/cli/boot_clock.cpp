@@ -11,6 +11,7 @@ desk::ClockFacts clock_facts()
 {
     desk::ClockFacts facts;
     facts.wall = now();
+    facts.built = rules::Instant{COTTER_BUILT_AT};
     std::ifstream{"/proc/sys/kernel/random/boot_id"} >> facts.boot;
     timespec since{};
     if (clock_gettime(CLOCK_BOOTTIME, &since) == 0)

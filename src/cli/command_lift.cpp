@@ -75,7 +75,9 @@ int run(const Options& options)
 {
     Session session{open_store(options.store), options.at, false};
     const auto& book = session.store();
-    const rules::Question question = lift_question(book, asked_by(options, book, session.at()));
+    rules::Question question = lift_question(book, asked_by(options, book, session.at()));
+    for (const desk::Entry& notice : session.clock_notices())
+        question.clock->notices.push_back(records::read_clock_notice(notice.body));
     const rules::Decision decision = decide(question);
     const auto naming = [&](const std::string& id) { return desk::shown_name(book, id); };
     if (options.text)

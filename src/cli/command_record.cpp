@@ -89,11 +89,8 @@ public:
         hand.at = at_of(line);
         const std::string kind = any ? text_in(line, "kind", "") : options_.kind;
         const Json body = line.json.value("body", Json::object());
-        if (kind == "site" && body.is_object())
-            zone_ = body.value("zone", zone_);
-        if (kind == "site" && !desk::is_zone(zone_))
-            throw BadInput{"line " + std::to_string(line.number) + ": zone: \"" + zone_ +
-                           "\" is not accepted; an IANA zone such as Europe/London is"};
+        if (kind == "site" && body.is_object() && body.contains("zone") && body["zone"].is_string())
+            zone_ = body["zone"].get<std::string>();
         hand.day = desk::local_day(hand.at, zone_);
         records::Entry made = desk::entry(hand, kind, text_in(line, "about", ""), body);
         made.who = text_in(line, "who", made.by);
@@ -116,32 +113,17 @@ private:
     std::string zone_;
 };
 
-// As far as a line can be looked at without its book.
-void check_lines(const Options& options, const std::vector<Line>& lines)
-{
-    for (std::size_t i = 1; i < lines.size(); ++i) {
-        const Line& line = lines[i];
-        const std::string name = options.kind == "any" ? text_in(line, "kind", "") : options.kind;
-        const records::Kind* kind = records::find_kind(name);
-        if (!kind)
-            throw BadInput{"line " + std::to_string(line.number) + ": kind: \"" + name +
-                           "\" is not a kind of record; `cotter help record` lists them"};
-        try {
-            records::check_body(*kind, line.json.value("body", Json::object()));
-        } catch (const records::FormError& e) {
-            throw BadInput{"line " + std::to_string(line.number) + ": " + e.what()};
-        }
-    }
-}
-
 bool makes_a_book(const Options& options, const Line& first)
 {
-    return options.kind == "device" || (options.kind == "any" && first.json.value("kind", "") == "device");
+    return options.kind == "device" || (options.kind == "any" && text_in(first, "kind", "") == "device");
 }
 
 // The first record of a book is its device; `record device` on a file that is not there makes the book.
 void make_book(const Options& options, const Line& line)
 {
+    refuse_other_fields(line, options.kind == "any");
+    if (options.as.empty())
+        throw BadInput{"--as: who writes is missing; the id of a person is needed"};
     const Json body = line.json.value("body", Json::object());
     if (!body.is_object() || !body.contains("name") || !body["name"].is_string())
         throw BadInput{"line 1: name is missing; what people call the device is needed"};
@@ -154,7 +136,7 @@ void make_book(const Options& options, const Line& line)
     db::NewBook facts;
     facts.device_name = body["name"].get<std::string>();
     facts.sample = body.value("sample", false);
-    const std::string at = line.json.value("at", options.at.text);
+    const std::string at = text_in(line, "at", options.at.text);
     if (!at.empty() && !facts.sample)
         throw BadInput{"--at: is accepted in a sample book only"};
     facts.at = at.empty() ? now() : instant({"--at", at});
@@ -173,6 +155,44 @@ void print_written(const std::vector<records::Record>& written, bool as_json)
                   << written.back().seq << '\n';
 }
 
+// A book that was made for these lines goes again if one of them is not accepted.
+class MadeBook {
+public:
+    MadeBook(const Options& options, const Line& line) : path_{options.store} { make_book(options, line); }
+    MadeBook(const MadeBook&) = delete;
+    MadeBook& operator=(const MadeBook&) = delete;
+    ~MadeBook()
+    {
+        if (!kept_)
+            for (const char* ending : {"", "-wal", "-shm", ".key"})
+                std::filesystem::remove(path_ + ending);
+    }
+    void keep() { kept_ = true; }
+
+private:
+    std::string path_;
+    bool kept_ = false;
+};
+
+// What the clock makes necessary goes first, in the same transaction.
+std::vector<records::Record> write_all(Session& session, const Options& options, const std::vector<Line>& lines)
+{
+    auto& store = session.store();
+    std::vector<records::Entry> entries = session.clock_notices();
+    const std::size_t notices = entries.size();
+    Making making{options, session.hand(options.as), store.state().sample,
+                  desk::zone_of(store, desk::current_site(store))};
+    for (const Line& line : lines)
+        entries.push_back(making.entry(line));
+    try {
+        auto written = store.append(std::move(entries));
+        written.erase(written.begin(), written.begin() + static_cast<std::ptrdiff_t>(notices));
+        return written;
+    } catch (const records::EntryError& e) {
+        throw BadInput{"line " + std::to_string(lines.at(e.index - notices).number) + ": " + e.what()};
+    }
+}
+
 int run(const Options& options)
 {
     if (!options.pin_file.empty())
@@ -180,19 +200,19 @@ int run(const Options& options)
     if (options.kind != "any" && !records::find_kind(options.kind))
         throw BadInput{"KIND: \"" + options.kind + "\" is not accepted; `cotter help record` lists the kinds"};
     std::vector<Line> lines = read_lines(options);
+    std::optional<MadeBook> made;
     if (!std::filesystem::exists(options.store) && makes_a_book(options, lines.front())) {
-        check_lines(options, lines);
-        make_book(options, lines.front());
+        made.emplace(options, lines.front());
         lines.erase(lines.begin());
     }
-    Session session{open_store(options.store), options.at, true};
-    auto& store = session.store();
-    Making making{options, session.hand(options.as), store.state().sample,
-                  desk::zone_of(store, desk::current_site(store))};
-    std::vector<records::Entry> entries;
-    for (const Line& line : lines)
-        entries.push_back(making.entry(line));
-    print_written(store.append(std::move(entries)), options.json);
+    std::vector<records::Record> written;
+    if (!lines.empty()) {
+        Session session{open_store(options.store), options.at, true};
+        written = write_all(session, options, lines);
+    }
+    if (made)
+        made->keep();
+    print_written(written, options.json);
     return done;
 }
 

@@ -33,11 +33,12 @@ std::unique_ptr<db::Store> open_or_make(const std::string& given)
 {
     const std::string path = given.empty() ? default_store() : given;
     if (std::filesystem::exists(path))
-        return db::Store::open(path);
+        return open_unchecked(path);
     if (!given.empty())
         throw BadInput{"--store: \"" + given +
                        "\" is not there; a book that is there is accepted, or none for your own"};
-    return db::Store::make(path, {"this device", false, now(), rules::utc_day(now())});
+    db::Store::make(path, {"this device", false, now(), rules::utc_day(now())});
+    return open_unchecked(path);
 }
 
 void read_size(const std::string& size, ui::WindowFacts& facts)
@@ -80,6 +81,7 @@ public:
 
     desk::Hand hand(const std::string& by) const
     {
+        session_.watch_the_clock_now();
         desk::Hand hand = session_.hand(by);
         hand.at = now();
         hand.day = desk::local_day(hand.at, desk::zone_of(session_.store(), desk::current_site(session_.store())));

@@ -9,7 +9,7 @@ namespace {
 std::string one_line(std::string text)
 {
     for (char& c : text)
-        if (c == '\n')
+        if (static_cast<unsigned char>(c) < ' ' || c == '\x7f')
             c = ' ';
     while (!text.empty() && text.back() == ' ')
         text.pop_back();
@@ -33,6 +33,16 @@ int refuse(const CLI::App& app, const CLI::ParseError& error)
     return refuse(std::string{error.what()} + "; `cotter help` lists what is accepted");
 }
 
+void refuse_other_than_text(int count, const char* const* arguments)
+{
+    for (int i = 1; i < count; ++i)
+        try {
+            Json(arguments[i]).dump();
+        } catch (const Json::exception&) {
+            throw BadInput{"word " + std::to_string(i) + " of the command is not UTF-8; text in UTF-8 is accepted"};
+        }
+}
+
 void add_all(CLI::App& app, Chosen& chosen)
 {
     for (const auto add : {add_due, add_weigh, add_sling, add_reach, add_thread, add_judge, add_lift, add_record,
@@ -52,6 +62,7 @@ int run(int count, const char* const* arguments)
     Chosen chosen;
     add_all(app, chosen);
     try {
+        refuse_other_than_text(count, arguments);
         app.parse(count, arguments);
         return chosen ? chosen() : bad_input;
     } catch (const CLI::ParseError& e) {

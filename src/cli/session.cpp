@@ -1,5 +1,6 @@
 #include "session.hpp"
 
+#include "accept.hpp"
 #include "boot_clock.hpp"
 #include "local_time.hpp"
 
@@ -7,9 +8,16 @@
 
 namespace cotter::cli {
 
-std::unique_ptr<db::Store> open_store(const std::string& path)
+std::unique_ptr<db::Store> open_unchecked(const std::string& path)
 {
     auto store = db::Store::open(path);
+    store->accept_by(desk::check_acceptable);
+    return store;
+}
+
+std::unique_ptr<db::Store> open_store(const std::string& path)
+{
+    auto store = open_unchecked(path);
     store->check_on_opening();
     return store;
 }
@@ -24,16 +32,27 @@ Session::Session(std::unique_ptr<db::Store> store, const Given& at, bool writes)
         return;
     if (now() >= desk::end_of_zone_data)
         throw BadInput{"the clock says " + desk::to_string(now()) + "; a time before 2038 is accepted"};
-    if (auto notices = watch_the_clock(hand("clock"), *store_, clock_facts()); !notices.empty())
+}
+
+std::vector<desk::Entry> Session::clock_notices() const
+{
+    if (at_)
+        return {};
+    return watch_the_clock(hand("clock"), *store_, clock_facts());
+}
+
+void Session::watch_the_clock_now()
+{
+    if (auto notices = clock_notices(); !notices.empty())
         store_->append(std::move(notices));
 }
 
-// The wall clock, but never before what is already in the book.
+// The wall clock, but never before what is already in the book or before the program was built.
 rules::Instant Session::at() const
 {
     if (at_)
         return *at_;
-    return store_->state().sample ? now() : std::max(now(), store_->state().newest_record_at);
+    return store_->state().sample ? now() : std::max({now(), store_->state().newest_record_at, clock_facts().built});
 }
 
 rules::Day Session::day() const { return desk::local_day(at(), desk::zone_of(*store_, desk::current_site(*store_))); }

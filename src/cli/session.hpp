@@ -9,6 +9,7 @@
 
 #include <filesystem>
 #include <memory>
+#include <vector>
 
 namespace cotter::cli {
 
@@ -22,11 +23,17 @@ public:
     rules::Day day() const; // at the site
     desk::Hand hand(const std::string& by) const;
 
+    // What is wrong with the clock now, to be written; nothing where it is believed, or --at is the clock.
+    std::vector<desk::Entry> clock_notices() const;
+    void watch_the_clock_now(); // writes it
+
 private:
     std::unique_ptr<db::Store> store_;
     std::optional<rules::Instant> at_;
 };
 
+// A book that asks of each entry what the desk asks; its opening check is still to be done.
+std::unique_ptr<db::Store> open_unchecked(const std::string& path);
 std::unique_ptr<db::Store> open_store(const std::string& path); // with the opening check done
 
 } // namespace cotter::cli

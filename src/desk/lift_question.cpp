@@ -1,5 +1,6 @@
 #include "lift_question.hpp"
 
+#include "entitled.hpp"
 #include "local_time.hpp"
 #include "question_items.hpp"
 
@@ -215,8 +216,9 @@ void Building::trench(const Json& place)
 {
     Json trench = place.value("trench", Json::object());
     trench.update(doc(book_, "trench", at_site(place.value("id", ""))));
-    if (trench.contains("none") || trench.contains("someone_enters") || trench.contains("inspections"))
-        q_.trench = records::read_trench(trench);
+    for (Json& each : trench["inspections"])
+        each["by_competent"] = has_role(book_, each.value("by", ""), "competent");
+    q_.trench = records::read_trench(trench);
     if (place.contains("thread"))
         q_.thread = records::read_strutting(place["thread"]);
 }
@@ -237,8 +239,12 @@ void Building::clock_and_book()
     const records::BookState state = book_.state();
     q_.clock = Clock{{}, state.newest_record_at};
     if (!state.sample)
-        for (const auto& fact : book_.facts("clock"))
-            q_.clock->notices.push_back(records::read_clock_notice(fact.doc));
+        for (const auto& fact : book_.facts("clock")) {
+            Json notice = fact.doc;
+            for (Json& each : notice["confirmed"])
+                each["supervisor"] = has_role(book_, each.value("by", ""), "supervisor");
+            q_.clock->notices.push_back(records::read_clock_notice(notice));
+        }
     q_.book = rules::Book{state.checked, state.damaged, state.forked};
 }
 
@@ -255,9 +261,8 @@ std::vector<std::string> load_path(const Book& book, const LiftAsked& asked)
     add(text(coupling_of(book, asked), "hitch"));
     add(text(doc(book, "headplate", asked.unit), "headplate"));
     const Json rigging = doc(book, "rigging", asked.machine);
-    for (const char* list : {"hooks", "slings"})
-        for (const auto& each : rigging.value(list, std::vector<std::string>{}))
-            add(each);
+    for (const auto& each : rigging.value("hangs", std::vector<std::string>{}))
+        add(each);
     add(asked.unit);
     return path;
 }

@@ -1,5 +1,6 @@
 #include "question_items.hpp"
 
+#include "entitled.hpp"
 #include "question_fields.hpp"
 
 #include <algorithm>
@@ -18,19 +19,6 @@ Flag flag(const Json& doc, const char* field)
 {
     const auto found = doc.find(field);
     return found != doc.end() && found->is_boolean() ? Flag{found->get<bool>()} : std::nullopt;
-}
-
-// An event that somebody entitled has corrected counts as corrected, nothing if it was taken away; else as it was.
-std::optional<Json> event_as_it_counts(const Book& book, const Json& doc)
-{
-    if (!doc.contains("corrected") || !may_clear(book, doc["corrected"].value("by", "")))
-        return doc;
-    const Json& body = doc["corrected"]["body"];
-    if (body.empty())
-        return std::nullopt;
-    Json now = doc;
-    now.update(body);
-    return now;
 }
 
 // A fact about several units is listed under each: once is enough.
@@ -81,7 +69,7 @@ void ItemsOfQuestion::add_papers(Item& item, const std::string& unit) const
         item.declarations.push_back(records::read_form<Declaration>(fact.doc, records::Strictness::lenient));
 }
 
-void ItemsOfQuestion::add_stops(Item& item, const std::string& unit, const Json& whereabouts) const
+void ItemsOfQuestion::add_stops(Item& item, const std::string& unit) const
 {
     for (const Fact& fact : book_.facts_about("stop", unit)) {
         const Json& lifted = fact.doc["lifted"];
@@ -89,8 +77,6 @@ void ItemsOfQuestion::add_stops(Item& item, const std::string& unit, const Json&
                                           [&](const Json& each) { return may_clear(book_, each.value("by", "")); });
         item.stops.push_back({fact.doc.value("id", ""), entitled});
     }
-    if (whereabouts.contains("not_to_be_used") && whereabouts["not_to_be_used"].is_string())
-        item.stops.push_back({whereabouts["not_to_be_used"].get<std::string>(), std::nullopt});
 }
 
 Item ItemsOfQuestion::item(const std::string& unit) const
@@ -106,7 +92,7 @@ Item ItemsOfQuestion::item(const std::string& unit) const
         item.at_site = whereabouts["at_site"].get<std::string>();
     item.off_hire = flag(whereabouts, "off_hire");
     item.scrapped = flag(whereabouts, "scrapped");
-    add_stops(item, unit, whereabouts);
+    add_stops(item, unit);
     add_papers(item, unit);
     for (const SheetLine& line : sheet_of(book_, unit)) {
         SheetItem sheet{line.id, {}};
@@ -147,10 +133,7 @@ std::vector<Event> ItemsOfQuestion::events() const
 {
     std::vector<Event> events;
     for (const Fact& fact : facts_about_all(book_, "event", units_)) {
-        const auto said = event_as_it_counts(book_, fact.doc);
-        if (!said)
-            continue;
-        Event event = records::read_event(*said);
+        Event event = records::read_event(fact.doc);
         event.units = labels(std::move(event.units));
         for (std::size_t i = 0; i < event.assessments.size(); ++i)
             event.assessments[i].by_competent =

@@ -29,7 +29,7 @@ public:
 private:
     rules::Item item(const std::string& unit) const;
     void add_papers(rules::Item& item, const std::string& unit) const;
-    void add_stops(rules::Item& item, const std::string& unit, const Json& whereabouts) const;
+    void add_stops(rules::Item& item, const std::string& unit) const;
 
     const Book& book_;
     std::vector<std::string> units_;

@@ -1,14 +1,10 @@
 #include "register.hpp"
 
 #include <algorithm>
-#include <array>
 
 namespace cotter::desk {
 
 namespace {
-
-// Whose clearing counts. Source: firm's own rule.
-constexpr std::array<const char*, 5> clearing_roles{"supervisor", "manager", "appointed", "competent", "fitter"};
 
 bool is_called(const Json& unit, const std::string& key, const std::string& wanted)
 {
@@ -125,19 +121,6 @@ std::vector<SheetLine> sheet_of(const Book& book, const std::string& unit)
     add_lines(lines, doc(book, "check_sheet", it.value("sheet", "")).value("items", Json::array()));
     add_lines(lines, doc(book, "model", it.value("model", "")).value("check_items", Json::array()));
     return lines;
-}
-
-bool has_role(const Book& book, const std::string& person, const std::string& role)
-{
-    const Json admission = doc(book, "person", person).value("admission", Json::object());
-    const auto roles = admission.value("roles", std::vector<std::string>{});
-    return std::find(roles.begin(), roles.end(), role) != roles.end();
-}
-
-bool may_clear(const Book& book, const std::string& person)
-{
-    return std::any_of(clearing_roles.begin(), clearing_roles.end(),
-                       [&](const char* role) { return has_role(book, person, role); });
 }
 
 } // namespace cotter::desk

@@ -50,7 +50,4 @@ struct SheetLine {
 };
 std::vector<SheetLine> sheet_of(const Book& book, const std::string& unit);
 
-bool has_role(const Book& book, const std::string& person, const std::string& role);
-bool may_clear(const Book& book, const std::string& person); // entitled to clear a defect or lift a stop
-
 } // namespace cotter::desk

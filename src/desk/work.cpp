@@ -1,6 +1,8 @@
 #include "work.hpp"
 
 #include "decide.hpp"
+#include "decision_form.hpp"
+#include "entitled.hpp"
 #include "local_time.hpp"
 #include "question_form.hpp"
 
@@ -98,10 +100,9 @@ Entry confirm_place(const Hand& hand, const std::string& site, const std::string
         {{"site", site}, {"level", level}, {"ground_and_edge", ground}, {"services", services}, {"zone_closed", zone}});
 }
 
-Entry inspect_trench(const Hand& hand, const Book& book, const std::string& site, const std::string& place, bool safe)
+Entry inspect_trench(const Hand& hand, const std::string& site, const std::string& place, bool safe)
 {
-    return entry(hand, "trench_inspection", place,
-                 {{"site", site}, {"by_competent", has_role(book, hand.by, "competent")}, {"safe", safe}});
+    return entry(hand, "trench_inspection", place, {{"site", site}, {"safe", safe}});
 }
 
 Entry name_people(const Hand& hand, const std::string& site, const std::map<std::string, std::string>& roles)
@@ -134,22 +135,30 @@ Entry something_happened(const Hand& hand, const std::string& kind, const std::s
                   {"what", what}});
 }
 
-Entry ask_for_a_lift(const Hand& hand, const rules::Question& question, const rules::Decision& decision)
+Entry ask_for_a_lift(const Hand& hand, const rules::Question& question, Json decision)
 {
-    Json findings = Json::array();
-    for (const rules::Finding& each : decision.findings)
-        findings.push_back({{"code", std::string{rules::name(each.code)}}, {"about", each.about}});
-    return entry(hand, "lift_asked", "lift " + at_text(hand),
-                 {{"question", records::write_question(question)},
-                  {"outcome", decision.may_lift() ? "may_lift" : "do_not_lift"},
-                  {"findings", findings},
-                  {"edition", rules::edition}});
+    Json body = records::in_whole_numbers(std::move(decision));
+    body.update({{"question", records::write_question(question)}, {"edition", rules::edition}});
+    return entry(hand, "lift_asked", "lift " + at_text(hand), std::move(body));
 }
 
 Entry lift_step(const Hand& hand, const std::string& kind, const std::string& lift)
 {
     return entry(hand, kind, lift, Json::object());
 }
+
+namespace {
+
+// One that nobody has confirmed still says it.
+bool is_said_already(const Book& book, const char* kind)
+{
+    const auto notices = book.facts("clock");
+    return std::any_of(notices.begin(), notices.end(), [&](const records::Fact& each) {
+        return each.doc.value("kind", "") == kind && each.doc.value("confirmed", Json::array()).empty();
+    });
+}
+
+} // namespace
 
 std::vector<Entry> watch_the_clock(const Hand& hand, const Book& book, const ClockFacts& facts)
 {
@@ -159,11 +168,13 @@ std::vector<Entry> watch_the_clock(const Hand& hand, const Book& book, const Clo
     const records::Entry& last = newest.front().entry;
     const bool same_boot = !facts.boot.empty() && last.boot == facts.boot;
     const std::int64_t drift = (facts.wall - last.at).count() - (facts.boot_seconds - last.boot_seconds);
-    const bool back = facts.wall < last.at || (same_boot && drift < -clock_drift_seconds);
+    const bool back = facts.wall < std::max(last.at, facts.built) || (same_boot && drift < -clock_drift_seconds);
     if (!back && !(same_boot && drift > clock_drift_seconds))
         return {};
-    return {entry(hand, "clock_notice", book.state().device,
-                  {{"kind", back ? "back" : "jump"}, {"wall", facts.wall.count()}})};
+    const char* kind = back ? "back" : "jump";
+    if (is_said_already(book, kind))
+        return {};
+    return {entry(hand, "clock_notice", book.state().device, {{"kind", kind}, {"wall", facts.wall.count()}})};
 }
 
 } // namespace cotter::desk

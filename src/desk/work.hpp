@@ -44,21 +44,22 @@ Entry see_the_lock(const Hand& hand, const std::string& hitch, bool locked);
 Entry prove_devices(const Hand& hand, const std::string& machine, bool valves, bool warning);
 Entry confirm_place(const Hand& hand, const std::string& site, const std::string& place, bool level, bool ground,
                     bool services, bool zone);
-Entry inspect_trench(const Hand& hand, const Book& book, const std::string& site, const std::string& place, bool safe);
+Entry inspect_trench(const Hand& hand, const std::string& site, const std::string& place, bool safe);
 Entry name_people(const Hand& hand, const std::string& site, const std::map<std::string, std::string>& roles);
 Entry brief(const Hand& hand, const Json& plan, const std::string& person);
 Entry compare(const Hand& hand, const std::string& what, const std::string& id);
 Entry call_a_stop(const Hand& hand, const std::string& unit, const std::string& why);
 Entry something_happened(const Hand& hand, const std::string& kind, const std::string& unit, const std::string& what);
 
-// The lift with the whole decision; its id is "lift " and the instant.
-Entry ask_for_a_lift(const Hand& hand, const rules::Question& question, const rules::Decision& decision);
+// The lift with the whole decision as it is written (decision_form.hpp); its id is "lift " and the instant.
+Entry ask_for_a_lift(const Hand& hand, const rules::Question& question, Json decision);
 Entry lift_step(const Hand& hand, const std::string& kind, const std::string& lift); // picked_up, set_down, lift_done
 
-// A notice if the wall clock stands before the newest record, or drifted from the boot clock; nothing if it is
-// believed.
+// A notice if the wall clock stands before the newest record or the program's building, or drifted from the boot clock;
+// nothing if it is believed, or an unconfirmed notice says the same.
 struct ClockFacts {
     rules::Instant wall{0};
+    rules::Instant built{0}; // the program; no clock that is right stands before it
     std::string boot;
     std::int64_t boot_seconds = 0;
 };

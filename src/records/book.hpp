@@ -21,6 +21,13 @@ struct BookState {
     rules::Instant newest_record_at{0}; // high-water of time
 };
 
+// Of several entries one is not accepted.
+class EntryError : public FormError {
+public:
+    EntryError(std::size_t number, const std::string& why) : FormError{why}, index{number} {}
+    std::size_t index; // in the list that was given, from 0
+};
+
 class Book {
 public:
     Book() = default;
@@ -30,8 +37,8 @@ public:
 
     virtual BookState state() const = 0;
 
-    // Checks every body, then writes all entries and what they mean in one transaction, or nothing.
-    // FormError names the first entry that is not accepted; private values stand plainly in the entries' bodies.
+    // Checks every entry, then writes all of them and what they mean in one transaction, or nothing.
+    // EntryError names the first entry that is not accepted; private values stand plainly in the entries' bodies.
     virtual std::vector<Record> append(std::vector<Entry> entries) = 0;
 
     virtual std::optional<Fact> fact(const std::string& kind, const std::string& key) const = 0;
@@ -40,6 +47,8 @@ public:
 
     // A private value; nothing if it was removed or never given.
     virtual std::optional<std::string> private_value(const std::string& subject, const std::string& field) const = 0;
+
+    virtual std::optional<Record> find(const std::string& hash) const = 0;
 
     // The newest records, newest first; all kinds if `kind` is empty.
     virtual std::vector<Record> newest(const std::string& kind, std::size_t count) const = 0;

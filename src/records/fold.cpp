@@ -1,7 +1,6 @@
 #include "fact.hpp"
 
 #include "fold_docs.hpp"
-#include "withdrawn.hpp"
 
 #include <algorithm>
 #include <map>
@@ -65,6 +64,11 @@ Record with_new_body(Record old, const Record& correction)
     return old;
 }
 
+bool is_void(const Record& correction)
+{
+    return correction.entry.body.value("void", false) || !correction.entry.body.contains("body");
+}
+
 // A correction may have moved a record to another fact.
 bool touches(const Record& record, const FactKey& key)
 {
@@ -72,29 +76,72 @@ bool touches(const Record& record, const FactKey& key)
     return std::find(touched.begin(), touched.end(), key) != touched.end();
 }
 
-// The newest correction of each record decides what it says now; a void one says nothing. What stops is not taken away
-// so (withdrawn.hpp).
-std::vector<Record> corrected(const std::vector<Record>& ordered)
+using Corrections = std::map<std::string, std::vector<Record>>; // by the hash of what they correct
+
+Corrections corrections_in(const std::vector<Record>& ordered)
 {
-    std::map<std::string, const Record*> corrections;
+    Corrections found;
     for (const Record& each : ordered)
         if (each.entry.kind == "correction")
-            corrections[each.entry.body.value("corrects", "")] = &each;
-    std::vector<Record> said;
+            found[each.entry.body.value("corrects", "")].push_back(each);
+    return found;
+}
+
+// Those that no other correction of the same record knows of; where one takes the record away and one does not, only
+// the latter.
+std::vector<Record> standing(std::vector<Record> corrections)
+{
+    const auto heads = heads_of(corrections);
+    std::erase_if(corrections,
+                  [&](const Record& each) { return std::find(heads.begin(), heads.end(), each.hash) == heads.end(); });
+    if (!std::all_of(corrections.begin(), corrections.end(), is_void))
+        std::erase_if(corrections, is_void);
+    return corrections;
+}
+
+// What a record says now. Of two bodies that do not know of each other both are said, and the fold finds the safer.
+void say(const Record& record, const std::vector<Record>& corrections, Said& said)
+{
+    if (corrections.empty())
+        said.push_back({record, record.hash});
+    for (const Record& each : standing(corrections))
+        if (!is_void(each))
+            said.push_back({with_new_body(record, each), each.hash});
+}
+
+// Adds to what each record knew what was known to those that do not speak for themselves any more.
+void know_through(const std::vector<Record>& ordered, Said& said)
+{
+    std::map<std::string, std::vector<std::string>> silent;
     for (const Record& each : ordered) {
+        silent[each.hash] = each.entry.after;
         if (each.entry.kind == "correction")
-            continue;
-        const auto found = corrections.find(each.hash);
-        if (found != corrections.end() && may_stop(each)) {
-            for (Record& left : withdrawn(each, *found->second))
-                said.push_back(std::move(left));
-            continue;
-        }
-        if (found != corrections.end() && is_void(*found->second))
-            continue;
-        said.push_back(found != corrections.end() ? with_new_body(each, *found->second) : each);
+            silent[each.hash].push_back(each.entry.body.value("corrects", ""));
     }
-    for (Record& each : said)
+    for (const SaidRecord& each : said)
+        silent.erase(each.hash);
+    for (SaidRecord& each : said) {
+        std::vector<std::string>& after = each.entry.after;
+        for (std::size_t i = 0; i < after.size(); ++i)
+            if (const auto found = silent.find(after[i]); found != silent.end())
+                for (const std::string& hash : found->second)
+                    if (std::find(after.begin(), after.end(), hash) == after.end())
+                        after.push_back(hash);
+    }
+}
+
+// The newest correction of each record decides what it says now; a void one says nothing.
+Said corrected(const std::vector<Record>& ordered)
+{
+    const Corrections corrections = corrections_in(ordered);
+    Said said;
+    for (const Record& each : ordered) {
+        const auto found = corrections.find(each.hash);
+        if (each.entry.kind != "correction")
+            say(each, found == corrections.end() ? std::vector<Record>{} : found->second, said);
+    }
+    know_through(ordered, said);
+    for (SaidRecord& each : said)
         each.entry.body = known_only(each.entry.body);
     return said;
 }
@@ -122,8 +169,8 @@ std::optional<Fact> fold(const FactKey& key, std::vector<Record> records)
     fact.heads = heads_of(ordered);
     for (const Record& each : ordered)
         fact.at = std::max(fact.at, each.entry.at.count());
-    auto said = corrected(ordered);
-    std::erase_if(said, [&](const Record& each) { return !touches(each, key); });
+    Said said = corrected(ordered);
+    std::erase_if(said, [&](const SaidRecord& each) { return !touches(each, key); });
     if (said.empty())
         return std::nullopt;
     fill(fact, said);

@@ -8,7 +8,6 @@ namespace cotter::records {
 
 namespace {
 
-using Said = std::vector<Record>;
 constexpr std::size_t looks_kept = 40; // of this shift's looks at most a few are asked for
 
 Json at_and_by(const Entry& e) { return {{"at", e.at.count()}, {"by", e.by}}; }
@@ -26,20 +25,33 @@ void add_capped(Json& list, Json value)
         list.erase(list.begin());
 }
 
+bool is_comparison(const SaidRecord& record) { return record.entry.kind == "compared"; }
+
+// A comparison proves what it knew: it came after every change.
+bool proves(const SaidRecord& comparison, const Said& said)
+{
+    const auto known = known_to({comparison}, said);
+    return std::all_of(said.begin(), said.end(),
+                       [&](const SaidRecord& each) { return is_comparison(each) || known.count(each.as_of) > 0; });
+}
+
 // A model, chart, pipe or report: its newest data, when they last changed, and who has compared them since.
 void fill_data(Fact& fact, const Said& said)
 {
     std::string kind;
-    for (const Record& each : said)
-        if (each.entry.kind != "compared")
+    for (const SaidRecord& each : said)
+        if (!is_comparison(each))
             kind = each.entry.kind;
     fact.doc = with_id(newest_body(said, kind), fact);
     fact.doc["compared"] = Json::array();
-    for (const Record& each : said) {
-        if (each.entry.kind == "compared")
+    std::int64_t changed = -1;
+    for (const SaidRecord& each : said) {
+        if (is_comparison(each) && proves(each, said))
             fact.doc["compared"].push_back(at_and_by(each.entry));
-        else
+        if (!is_comparison(each) && each.entry.at.count() >= changed) {
+            changed = each.entry.at.count();
             fact.doc["changed"] = at_and_by(each.entry);
+        }
     }
     for (const Json& unit : fact.doc.value("units", Json::array()))
         fact.about.push_back(unit.get<std::string>());
@@ -77,9 +89,12 @@ void fill_check(Fact& fact, const Said& said)
 {
     for (const Record& each : said) {
         const Entry& e = each.entry;
-        if (e.kind == "pre_use_check")
+        if (e.kind == "pre_use_check") {
+            Json others = fact.doc.value("answers", Json::array()); // of a correction that does not know of this one
             fact.doc = e.body;
-        else if (e.kind == "defect_found")
+            for (Json& other : others)
+                fact.doc["answers"].push_back(std::move(other));
+        } else if (e.kind == "defect_found")
             fact.doc = {{"answers",
                          Json::array({{{"item", "defect"}, {"answer", e.body["answer"]}, {"note", e.body["what"]}}})}};
         if (e.kind == "defect_cleared")
@@ -102,9 +117,12 @@ void fill_stop(Fact& fact, const Said& said)
     fact.doc["lifted"] = Json::array();
     for (const Record& each : said) {
         const Entry& e = each.entry;
-        if (e.kind == "stop_called") {
-            fact.doc.update(
-                {{"id", each.hash}, {"unit", e.about}, {"why", e.body["why"]}, {"by", e.who}, {"at", e.at.count()}});
+        if (e.kind != "stop_lifted") { // called, or received as not to be used
+            fact.doc.update({{"id", each.hash},
+                             {"unit", e.about},
+                             {"why", e.body.value("why", "received as not to be used")},
+                             {"by", e.who},
+                             {"at", e.at.count()}});
             fact.about.push_back(e.about);
         } else {
             fact.doc["lifted"].push_back({{"by", e.who}, {"why", e.body["why"]}});
@@ -122,8 +140,6 @@ void fill_event(Fact& fact, const Said& said)
                 {{"at", each.entry.at.count()}, {"by", each.entry.who}, {"fit", each.entry.body["fit"]}});
         if (each.entry.kind == "event_looked")
             fact.doc["looked_by"].push_back(each.entry.who);
-        if (each.entry.kind == "event_corrected")
-            fact.doc["corrected"] = {{"by", each.entry.who}, {"body", each.entry.body}};
     }
     for (const Json& unit : fact.doc.value("units", Json::array()))
         fact.about.push_back(unit.get<std::string>());
@@ -178,10 +194,7 @@ void fill_trench(Fact& fact, const Said& said)
     for (const Record& each : said) {
         const Entry& e = each.entry;
         if (e.kind == "trench_inspection")
-            add_capped(fact.doc["inspections"], {{"at", e.at.count()},
-                                                 {"by", e.who},
-                                                 {"by_competent", e.body["by_competent"]},
-                                                 {"safe", e.body["safe"]}});
+            add_capped(fact.doc["inspections"], {{"at", e.at.count()}, {"by", e.who}, {"safe", e.body["safe"]}});
         else
             add_capped(fact.doc["disturbed_at"], e.body.value("time_known", true) ? Json(e.at.count()) : Json{});
     }
@@ -226,7 +239,6 @@ void fill_whereabouts(Fact& fact, const Said& said)
         if (e.kind != "dispatched")
             fact.doc.erase("off_hire");
         fact.doc["at_site"] = e.kind == "dispatched" ? Json("on the way to " + e.body.value("to", "")) : e.body["site"];
-        fact.doc["not_to_be_used"] = e.body.value("condition", "") == "not_to_be_used" ? Json(each.hash) : Json{};
     }
 }
 
@@ -239,10 +251,8 @@ void fill_clock(Fact& fact, const Said& said)
         if (e.kind == "clock_notice")
             fact.doc["kind"] = e.body["kind"];
         else
-            fact.doc["confirmed"].push_back({{"by", e.who},
-                                             {"supervisor", e.body.value("supervisor", Json{})},
-                                             {"how", e.body.value("how", Json{})},
-                                             {"to", e.body["to"]}});
+            fact.doc["confirmed"].push_back(
+                {{"by", e.who}, {"how", e.body.value("how", Json{})}, {"to", e.body["to"]}});
     }
 }
 

@@ -4,11 +4,22 @@
 
 #include "fact.hpp"
 
+#include <set>
+
 namespace cotter::records {
 
-void fill(Fact& fact, const std::vector<Record>& said);
+// A record as it reads now. What it knew stands in `entry.after`, also by way of records that say nothing any more.
+struct SaidRecord : Record {
+    std::string as_of; // hash of the record that gave it its body: itself, or a correction
+};
+using Said = std::vector<SaidRecord>;
+
+void fill(Fact& fact, const Said& said);
 
 // The newest body of a kind. Where several heads differ, the safer value governs and the field stands in "disputed".
-Json newest_body(const std::vector<Record>& said, const std::string& kind);
+Json newest_body(const Said& said, const std::string& kind);
+
+// Hashes of what these records know, also by way of records of another kind.
+std::set<std::string> known_to(const Said& records, const Said& all);
 
 } // namespace cotter::records

@@ -29,12 +29,6 @@ private:
     std::vector<std::set<std::string>> open_;
 };
 
-std::string without_prefix(std::string text)
-{
-    const auto colon = text.find("] ");
-    return colon == std::string::npos ? text : text.substr(colon + 2);
-}
-
 } // namespace
 
 std::string shown(const Json& value)
@@ -56,8 +50,10 @@ Json parse_strictly(std::string_view text)
     try {
         return Json::parse(
             text, [&](int depth, Json::parse_event_t event, Json& parsed) { return doubled(depth, event, parsed); });
-    } catch (const Json::exception& e) {
-        throw FormError{"not JSON: " + without_prefix(e.what())};
+    } catch (const Json::parse_error& e) {
+        throw FormError{"not JSON in UTF-8 at character " + std::to_string(e.byte)};
+    } catch (const Json::exception&) {
+        throw FormError{"not JSON; a number in it is too great"};
     }
 }
 
@@ -75,13 +71,13 @@ void Reader::finish() const
     }
 }
 
-void Reader::read(const Json& json, const std::string& place, std::int64_t& value)
+std::int64_t Reader::read_count(const Json& json, const std::string& place, Bounds bounds)
 {
-    const bool fits = json.is_number_integer() &&
-                      !(json.is_number_unsigned() && json.get<std::uint64_t>() > 9'000'000'000'000'000ULL);
-    if (!fits || json.get<std::int64_t>() < -9'000'000'000'000'000LL)
-        refuse(place, json, "a whole number (16 digits at most)");
-    value = json.get<std::int64_t>();
+    const bool fits = json.is_number_integer() && json >= bounds.least && json <= bounds.greatest;
+    if (!fits)
+        refuse(place, json,
+               "a whole number from " + std::to_string(bounds.least) + " to " + std::to_string(bounds.greatest));
+    return json.get<std::int64_t>();
 }
 
 void Reader::read(const Json& json, const std::string& place, bool& value)
@@ -142,7 +138,8 @@ Json Writer::written(const rules::Range& value)
 
 Json SchemaMaker::schema(Is<rules::Range>)
 {
-    const Json ends = {{"least", or_null({{"type", "integer"}})}, {"greatest", or_null({{"type", "integer"}})}};
+    const Json end = or_null(integer(bounds_of<rules::Millimetres>));
+    const Json ends = {{"least", end}, {"greatest", end}};
     return {{"anyOf", Json::array({{{"const", "any"}},
                                    {{"type", "object"}, {"additionalProperties", false}, {"properties", ends}}})}};
 }

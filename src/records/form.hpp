@@ -45,6 +45,15 @@ concept Described = requires(V& visitor, T& value)
     describe(visitor, value);
 };
 
+// Which whole numbers are read: far beyond anything lifted, and small enough that no product of two overflows. What a
+// record may say is narrower, and stands in its kind's schema.
+struct Bounds {
+    std::int64_t least = -1'000'000'000, greatest = 1'000'000'000;
+};
+template <class Quantity> inline constexpr Bounds bounds_of{};
+template <> inline constexpr Bounds bounds_of<rules::Months>{-1200, 1200};
+template <> inline constexpr Bounds bounds_of<rules::Instant>{-9'000'000'000'000'000, 9'000'000'000'000'000};
+
 enum class Strictness { strict, lenient }; // lenient: other keys are somebody else's
 
 class Reader {
@@ -94,11 +103,13 @@ private:
     }
     template <class U> void read(const Json& json, const std::string& place, rules::Quantity<U>& value)
     {
-        std::int64_t count = 0;
-        read(json, place, count);
-        value = rules::Quantity<U>{count};
+        value = rules::Quantity<U>{read_count(json, place, bounds_of<rules::Quantity<U>>)};
     }
-    void read(const Json& json, const std::string& place, std::int64_t& value);
+    static std::int64_t read_count(const Json& json, const std::string& place, Bounds bounds);
+    void read(const Json& json, const std::string& place, std::int64_t& value)
+    {
+        value = read_count(json, place, bounds_of<std::int64_t>);
+    }
     void read(const Json& json, const std::string& place, bool& value);
     void read(const Json& json, const std::string& place, std::string& value);
     void read(const Json& json, const std::string& place, rules::Day& value);
@@ -214,6 +225,10 @@ private:
         using type = T;
     };
 
+    static Json integer(Bounds bounds)
+    {
+        return {{"type", "integer"}, {"minimum", bounds.least}, {"maximum", bounds.greatest}};
+    }
     template <class T> static Json schema() { return schema(Is<T>{}); }
     template <class T> static Json schema(Is<std::optional<T>>) { return or_null(schema<T>()); }
     template <class T> static Json schema(Is<std::vector<T>>)
@@ -224,8 +239,8 @@ private:
     {
         return or_null({{"type", "object"}, {"additionalProperties", schema<T>()}});
     }
-    template <class U> static Json schema(Is<rules::Quantity<U>>) { return {{"type", "integer"}}; }
-    static Json schema(Is<std::int64_t>) { return {{"type", "integer"}}; }
+    template <class U> static Json schema(Is<rules::Quantity<U>>) { return integer(bounds_of<rules::Quantity<U>>); }
+    static Json schema(Is<std::int64_t>) { return integer(bounds_of<std::int64_t>); }
     static Json schema(Is<bool>) { return {{"type", "boolean"}}; }
     static Json schema(Is<std::string>) { return {{"type", "string"}}; }
     static Json schema(Is<rules::Day>) { return {{"type", "string"}, {"format", "date"}}; }

@@ -66,33 +66,33 @@ Json merged(const std::vector<const Record*>& heads)
     return body;
 }
 
-// What these records know, also by way of records of another kind: a comparison alone settles nothing between two data.
-std::set<std::string> known_to(const std::vector<Record>& records, const std::vector<Record>& all)
+} // namespace
+
+std::set<std::string> known_to(const Said& records, const Said& all)
 {
-    std::map<std::string, const Record*> by_hash;
-    for (const Record& each : all)
+    std::map<std::string, const SaidRecord*> by_hash;
+    for (const SaidRecord& each : all)
         by_hash[each.hash] = &each;
     std::set<std::string> known;
     std::vector<std::string> ahead;
-    for (const Record& each : records)
+    for (const SaidRecord& each : records)
         ahead.insert(ahead.end(), each.entry.after.begin(), each.entry.after.end());
     while (!ahead.empty()) {
         const std::string hash = ahead.back();
         ahead.pop_back();
         const auto found = by_hash.find(hash);
-        if (found != by_hash.end() && known.insert(hash).second)
+        if (known.insert(hash).second && found != by_hash.end())
             ahead.insert(ahead.end(), found->second->entry.after.begin(), found->second->entry.after.end());
     }
     return known;
 }
 
-} // namespace
-
-Json newest_body(const std::vector<Record>& said, const std::string& kind)
+// A comparison alone settles nothing between two data.
+Json newest_body(const Said& said, const std::string& kind)
 {
-    std::vector<Record> same;
+    Said same;
     std::copy_if(said.begin(), said.end(), std::back_inserter(same),
-                 [&](const Record& each) { return each.entry.kind == kind; });
+                 [&](const SaidRecord& each) { return each.entry.kind == kind; });
     if (same.empty())
         return Json::object();
     const std::set<std::string> known = known_to(same, said);

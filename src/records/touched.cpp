@@ -29,7 +29,6 @@ const std::map<std::string, std::string>& fact_of_kind()
                                                           {"event", "event"},
                                                           {"event_assessed", "event"},
                                                           {"event_looked", "event"},
-                                                          {"event_corrected", "event"},
                                                           {"setting_changed", "setting"},
                                                           {"setting_seen", "setting"},
                                                           {"headplate_fitted", "headplate"},
@@ -103,8 +102,12 @@ std::vector<FactKey> touched_by(const Record& record, const FindRecord& find)
 {
     if (record.entry.kind == "correction")
         return touched_by_correction(record, find);
-    if (const auto found = fact_of_kind().find(record.entry.kind); found != fact_of_kind().end())
-        return {{found->second, record.entry.about}};
+    if (const auto found = fact_of_kind().find(record.entry.kind); found != fact_of_kind().end()) {
+        std::vector<FactKey> touched{{found->second, record.entry.about}};
+        if (record.entry.body.value("condition", "") == "not_to_be_used") // a stop like any other: few may lift it
+            touched.push_back({"stop", record.hash});
+        return touched;
+    }
     if (auto named = named_by_hash(record))
         return {std::move(*named)};
     return {};

@@ -17,15 +17,13 @@ bool has_sheet(const Item& item)
            item.role == Role::sling || item.role == Role::hook;
 }
 
-bool is_about(const Answer& answer, const Item& item) { return same(answer.unit, item.tag); }
-
 using Answers = std::vector<const Answer*>;
 
 Answers answers_about(const Case& asked, const Item& item)
 {
     Answers answers;
     for (const Answer& each : asked.question.answers)
-        if (is_about(each, item))
+        if (same(each.unit, item.tag))
             answers.push_back(&each);
     return answers;
 }
@@ -152,14 +150,15 @@ std::vector<Id> lines_to_answer(const Question& question, const Item& item)
     return lines;
 }
 
+// A defect stops whatever has it; a headplate has no sheet of its own, but may have been found defective.
 void check_row(const Case& asked, Findings& out)
 {
-    for (const Item& item : asked.question.items)
-        if (has_sheet(item)) {
-            const Answers answers = answers_about(asked, item);
-            ask_defects(item, answers, out);
+    for (const Item& item : asked.question.items) {
+        const Answers answers = answers_about(asked, item);
+        ask_defects(item, answers, out);
+        if (has_sheet(item))
             ask_sheet(asked, item, of_this_shift(asked, answers), out);
-        }
+    }
 }
 
 } // namespace cotter::rules

@@ -28,6 +28,8 @@ inline const std::vector<SampleLine>& sample_lines()
          R"json({"name": "I. Farrow (invented)", "card": "card", "card_last_day": "2027-03-31"})json"},
         {"05:02", "", "person", "penrose",
          R"json({"name": "A. Penrose (invented)", "card": "card", "card_last_day": "2027-03-31"})json"},
+        {"05:03", "", "admission", "quill",
+         R"json({"site": "marsh-lane", "card_seen": true, "models": [], "roles": ["manager"]})json"},
         {"05:03", "", "admission", "farrow",
          R"json({"site": "marsh-lane", "card_seen": true, "models": ["digger-21", "clasper-90"], "roles": ["operator"],
          "setting_models": ["clasper-90"]})json"},

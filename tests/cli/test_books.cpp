@@ -43,6 +43,8 @@ void add_odd_units(const SampleBook& book)
                         record_line("unit", "odd-2", unit("+2", "@SUM(A1)")) +
                         record_line("unit", "odd-3", unit("-3", "two\nlines")) +
                         record_line("examination_report", "rep-9", report("odd-1", "2026-12-01")) +
+                        record_line("site", "=cmd|' /C calc'!A0",
+                                    {{"name", "Odd (invented)"}, {"zone", "Europe/London"}}, "05:01") +
                         record_line("received", "odd-1", {{"site", "=cmd|' /C calc'!A0"}, {"condition", "whole"}}))
                 .code == 0);
 }

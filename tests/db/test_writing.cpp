@@ -17,7 +17,8 @@ std::string form_error_of(db::Store& store, const std::vector<Entry>& entries)
 try {
     store.append(entries);
     return "";
-} catch (const records::FormError& e) {
+} catch (const records::EntryError& e) {
+    CHECK(e.index + 1 == (entries.size() + 1) / 2);
     return e.what();
 }
 
@@ -43,7 +44,7 @@ void allow_pages(db::Store& store, int more)
 
 } // namespace
 
-TEST_CASE("of several entries with a bad one none is written, and its line is named")
+TEST_CASE("of several entries with a bad one none is written, and its place is named")
 {
     const Scratch scratch;
     const auto store = make_book(scratch.book());
@@ -55,10 +56,10 @@ TEST_CASE("of several entries with a bad one none is written, and its line is na
     };
     for (const Row& row :
          {Row{entry("pipe", "sk-600", {{"name", "DN 600"}, {"stated_kg", "heavy"}}),
-              "line 2: stated_kg: \"heavy\" is not accepted"},
-          Row{entry("pipe", "sk-600", Json::object()), "line 2: name is missing"},
-          Row{entry("pipe", "", {{"name", "DN 600"}}), "line 2: about: the id of what the record is about is needed"},
-          Row{entry("pipes", "sk-600", {{"name", "DN 600"}}), "line 2: kind: \"pipes\" is not a kind of record"}}) {
+              "stated_kg: \"heavy\" is not accepted"},
+          Row{entry("pipe", "sk-600", Json::object()), "name is missing"},
+          Row{entry("pipe", "", {{"name", "DN 600"}}), "about: the id of what the record is about is needed"},
+          Row{entry("pipes", "sk-600", {{"name", "DN 600"}}), "kind: \"pipes\" is not a kind of record"}}) {
         CHECK(contains(form_error_of(*store, {good, row.bad, good}), row.says));
         CHECK(records_in(*store) == 1);
         CHECK(store->derived_tables() == before);

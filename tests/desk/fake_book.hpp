@@ -12,7 +12,7 @@
 
 namespace cotter::tests {
 
-class FakeBook final : public records::Book {
+class FakeBook : public records::Book {
 public:
     FakeBook& with(const std::string& kind, const std::string& key, records::Json doc)
     {
@@ -56,6 +56,13 @@ public:
     std::vector<records::Fact> facts_about(const std::string&, const std::string&) const override { return {}; }
     std::optional<std::string> private_value(const std::string&, const std::string&) const override
     {
+        return std::nullopt;
+    }
+    std::optional<records::Record> find(const std::string& hash) const override
+    {
+        for (const records::Record& each : newest_)
+            if (each.hash == hash)
+                return each;
         return std::nullopt;
     }
     std::vector<records::Record> newest(const std::string&, std::size_t count) const override

@@ -64,6 +64,8 @@ inline Json whole(const Json& wrapped)
     const Json schema = bare(wrapped);
     if (schema.contains("enum"))
         return schema["enum"][0];
+    if (schema.contains("const"))
+        return schema["const"];
     const std::string type = type_of(schema);
     if (type == "integer")
         return schema.value("minimum", 1);
@@ -87,13 +89,15 @@ inline std::vector<Json> wrong_for(const Json& wrapped)
     const Json schema = bare(wrapped);
     if (schema.contains("enum"))
         return {"no such word", 7, true, ""};
+    if (schema.contains("const"))
+        return {"yes", 1, false, Json::array()};
     const std::string type = type_of(schema);
     if (type == "integer") {
         std::vector<Json> wrong{"7", 1.5, 1e3, true, Json::array(), Json::object(), 10'000'000'000'000'000};
         if (schema.contains("minimum"))
-            wrong.push_back(schema["minimum"].get<int>() - 1);
+            wrong.push_back(schema["minimum"].get<std::int64_t>() - 1);
         if (schema.contains("maximum"))
-            wrong.push_back(schema["maximum"].get<int>() + 1);
+            wrong.push_back(schema["maximum"].get<std::int64_t>() + 1);
         return wrong;
     }
     if (type == "boolean")

@@ -155,7 +155,36 @@ TEST_CASE("what changed a report, model, chart or pipe last unproves it, and com
     CHECK(devices.doc("pipe", "p")["changed"] == Json{{"at", 1795590001}, {"by", "quill"}});
     devices.write(0, "pipe", "p", {{"name", "P"}}, 3, "quill");
     CHECK(devices.doc("pipe", "p")["changed"]["at"] == 1795590003);
-    CHECK(devices.doc("pipe", "p")["compared"][0]["at"] == 1795590002);
+    CHECK(devices.doc("pipe", "p")["compared"].empty());
+    devices.write(0, "compared", "p", {{"what", "pipe"}}, 4, "hallam");
+    CHECK(devices.doc("pipe", "p")["compared"] == Json{{{"at", 1795590004}, {"by", "hallam"}}});
+}
+
+TEST_CASE("a comparison of the same second proves what it knew, and nothing written after it")
+{
+    Devices devices;
+    devices.write(0, "pipe", "p", {{"name", "P"}}, 1, "quill");
+    devices.write(0, "compared", "p", {{"what", "pipe"}}, 1, "hallam");
+    CHECK(devices.doc("pipe", "p")["compared"].size() == 1);
+    const auto changed = devices.write(0, "pipe", "p", {{"name", "P"}, {"stated_kg", 700}}, 1, "quill");
+    CHECK(devices.doc("pipe", "p")["compared"].empty());
+    devices.write(0, "compared", "p", {{"what", "pipe"}}, 1, "hallam");
+    CHECK(devices.doc("pipe", "p")["compared"].size() == 1);
+    devices.write(0, "correction", "p", {{"corrects", changed.hash}, {"why", "typed wrong"}, {"body", {{"name", "P"}}}},
+                  1, "quill");
+    CHECK(devices.doc("pipe", "p")["compared"].empty());
+    devices.write(0, "compared", "p", {{"what", "pipe"}}, 1, "hallam");
+    CHECK(devices.doc("pipe", "p")["compared"].size() == 1);
+}
+
+TEST_CASE("a comparison on one device does not prove what another changed meanwhile")
+{
+    Devices devices;
+    devices.write(0, "pipe", "p", {{"name", "P"}}, 1, "quill");
+    devices.meet();
+    devices.write(1, "pipe", "p", {{"name", "P"}, {"stated_kg", 700}}, 2, "quill");
+    devices.write(0, "compared", "p", {{"what", "pipe"}}, 3, "hallam");
+    CHECK(devices.doc("pipe", "p")["compared"].empty());
 }
 
 TEST_CASE("a stop called and lifted by two who did not know of each other keeps both")

@@ -621,9 +621,9 @@ def data(case):
 
 def check(case):
     for item in case.items:
+        check_answers(case, item)
         if item["role"] != "headplate":
             check_sheet(case, item)
-            check_answers(case, item)
 
 
 def check_sheet(case, item):

@@ -969,6 +969,9 @@ def answer_bad(rng, q):
     for _ in range(rng.choice((0, 1, 1, 2))):
         bad["cleared"].append({"by": rng.choice(("zoe", "zoe", "ada", None)),
                                "entitled": rng.choice((True, True, False, None))})
+    headplates = [item["tag"] for item in q["items"] if item["role"] == "headplate"]
+    if headplates and chance(rng, 20):
+        bad["unit"] = headplates[0]
     if chance(rng, 50):
         q["answers"].remove(answer)
     q["answers"].append(bad)
