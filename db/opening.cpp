@@ -99,6 +99,32 @@ StoreError told(const fs::path& path, const SQLite::Exception& e)
     return StoreError{path.string() + ": " + e.what()};
 }
 
+[[noreturn]] void tell(const fs::path& path, const SQLite::Exception& e)
+{
+    if (e.getErrorCode() == SQLITE_CORRUPT)
+        throw DamagedError{path.string() + ": damaged (" + e.what() + ")"};
+    throw told(path, e);
+}
+
+// An opening that is refused leaves the folder as it was.
+class LeavesNoLog {
+public:
+    explicit LeavesNoLog(const fs::path& path) : log_{path.string() + "-wal"}, was_there_{fs::exists(log_)} {}
+    LeavesNoLog(const LeavesNoLog&) = delete;
+    LeavesNoLog& operator=(const LeavesNoLog&) = delete;
+    ~LeavesNoLog()
+    {
+        std::error_code ignored;
+        if (!was_there_ && !opened_ && fs::file_size(log_, ignored) == 0 && !ignored)
+            fs::remove(log_, ignored);
+    }
+    void opened() { opened_ = true; }
+
+private:
+    fs::path log_;
+    bool was_there_, opened_ = false;
+};
+
 } // namespace
 
 std::unique_ptr<SQLite::Database> open_file(const fs::path& given)
@@ -108,6 +134,7 @@ std::unique_ptr<SQLite::Database> open_file(const fs::path& given)
     if (none)
         throw StoreError{given.string() + ": no such book; a book that `cotter record` or a screen made is accepted"};
     refuse_before_opening(path);
+    LeavesNoLog leaves_no_log{path};
     try {
         auto database =
             std::make_unique<SQLite::Database>(path.string(), SQLite::OPEN_READWRITE | SQLITE_OPEN_NOFOLLOW);
@@ -115,9 +142,10 @@ std::unique_ptr<SQLite::Database> open_file(const fs::path& given)
         refuse_foreign_or_newer(*database, path);
         set_durability(*database);
         migrate(*database);
+        leaves_no_log.opened();
         return database;
     } catch (const SQLite::Exception& e) {
-        throw told(path, e);
+        tell(path, e);
     }
 }
 

@@ -4,6 +4,8 @@
 
 #include <SQLiteCpp/Statement.h>
 
+#include <array>
+
 namespace cotter::db {
 
 using records::Fact;
@@ -38,10 +40,26 @@ void bind(SQLite::Statement& statement, const FactKey& key)
     statement.bind(2, key.key);
 }
 
+// A row as text, its columns parted by tabs.
+std::string row_text(SQLite::Statement& query)
+{
+    std::string text;
+    for (int i = 0; i < query.getColumnCount(); ++i)
+        text += query.getColumn(i).getString() + '\t';
+    return text;
+}
+
+constexpr std::array all_rows{
+    "SELECT 'fact', kind, key, open, at, heads, doc FROM fact ORDER BY kind, key",
+    "SELECT 'about', about, kind, key FROM fact_about ORDER BY about, kind, key",
+    "SELECT 'record', kind, key, device, seq FROM fact_record ORDER BY kind, key, device, seq"};
+constexpr std::array rows_of_fact{"SELECT 'fact', kind, key, open, at, heads, doc FROM fact WHERE kind = ? AND key = ?",
+                                  "SELECT 'about', about, kind, key FROM fact_about WHERE kind = ? AND key = ?"};
+
 } // namespace
 
-Projection::Projection(SQLite::Database& database, const RecordTable& records)
-    : database_{database}, statements_{database}, records_{records}
+Projection::Projection(SQLite::Database& database, const RecordTable& records, std::string seal_key)
+    : database_{database}, statements_{database}, records_{records}, seal_key_{std::move(seal_key)}, seal_{seal_key_}
 {
 }
 
@@ -52,13 +70,21 @@ records::FindRecord Projection::finder() const
 
 void Projection::touch(const Record& record, std::set<FactKey>& touched)
 {
+    open_seal();
+    note(record, touched);
+}
+
+void Projection::note(const Record& record, std::set<FactKey>& touched)
+{
     for (FactKey& key : touched_by(record, finder())) {
         const auto insert =
             statements_.use("INSERT OR IGNORE INTO fact_record(kind, key, device, seq) VALUES (?, ?, ?, ?)");
         bind(*insert, key);
         insert->bind(3, record.device);
         insert->bind(4, record.seq);
-        insert->exec();
+        if (insert->exec() > 0)
+            seal_.add("record\t" + key.kind + '\t' + key.key + '\t' + record.device + '\t' +
+                      std::to_string(record.seq) + '\t');
         touched.insert(std::move(key));
     }
 }
@@ -104,10 +130,15 @@ void Projection::write(const Fact& fact)
 void Projection::refold(const std::set<FactKey>& touched)
 {
     for (const FactKey& key : touched) {
+        for (const std::string& row : rows_of(key))
+            seal_.take(row);
         forget(key);
         if (const auto fact = records::fold(key, records_of(key)))
             write(*fact);
+        for (const std::string& row : rows_of(key))
+            seal_.add(row);
     }
+    write_seal();
 }
 
 void Projection::rebuild()
@@ -115,7 +146,8 @@ void Projection::rebuild()
     for (const char* table : {"fact", "fact_about", "fact_record"})
         database_.exec(std::string{"DELETE FROM "} + table);
     std::set<FactKey> touched;
-    records_.for_each([&](const Record& record) { touch(record, touched); });
+    seal_ = Seal{seal_key_};
+    records_.for_each([&](const Record& record) { note(record, touched); });
     refold(touched);
 }
 
@@ -148,21 +180,56 @@ std::vector<std::string> Projection::heads(const FactKey& key) const
     return found ? found->heads : std::vector<std::string>{};
 }
 
+void Projection::for_each_row(const std::function<void(const std::string&)>& visit) const
+{
+    for (const char* sql : all_rows) {
+        const auto query = statements_.use(sql);
+        while (query->executeStep())
+            visit(row_text(*query));
+    }
+}
+
+std::vector<std::string> Projection::rows_of(const FactKey& key) const
+{
+    std::vector<std::string> rows;
+    for (const char* sql : rows_of_fact) {
+        const auto query = statements_.use(sql);
+        bind(*query, key);
+        while (query->executeStep())
+            rows.push_back(row_text(*query));
+    }
+    return rows;
+}
+
 std::string Projection::dump() const
 {
     std::string text;
-    for (const char* sql :
-         {"SELECT 'fact', kind, key, open, at, heads, doc FROM fact ORDER BY kind, key",
-          "SELECT 'about', about, kind, key FROM fact_about ORDER BY about, kind, key",
-          "SELECT 'record', kind, key, device, seq FROM fact_record ORDER BY kind, key, device, seq"}) {
-        const auto query = statements_.use(sql);
-        while (query->executeStep()) {
-            for (int i = 0; i < query->getColumnCount(); ++i)
-                text += query->getColumn(i).getString() + '\t';
-            text += '\n';
-        }
-    }
+    for_each_row([&](const std::string& row) { text += row + '\n'; });
     return text;
+}
+
+// As the last transaction left it.
+void Projection::open_seal()
+{
+    const auto query = statements_.use("SELECT sum FROM seal");
+    if (query->executeStep())
+        seal_.read(query->getColumn(0).getString());
+}
+
+void Projection::write_seal()
+{
+    const auto write = statements_.use("INSERT INTO seal(one, sum) VALUES (1, ?) "
+                                       "ON CONFLICT (one) DO UPDATE SET sum = excluded.sum");
+    write->bind(1, seal_.text());
+    write->exec();
+}
+
+bool Projection::is_sealed() const
+{
+    Seal found{seal_key_};
+    for_each_row([&](const std::string& row) { found.add(row); });
+    const auto query = statements_.use("SELECT sum FROM seal");
+    return query->executeStep() && query->getColumn(0).getString() == found.text();
 }
 
 } // namespace cotter::db

@@ -3,10 +3,12 @@
 // The derived tables: facts folded from the records that touch them.
 
 #include "fact.hpp"
+#include "seal.hpp"
 #include "statements.hpp"
 
 #include <SQLiteCpp/Database.h>
 
+#include <functional>
 #include <optional>
 #include <set>
 #include <string>
@@ -18,7 +20,8 @@ class RecordTable;
 
 class Projection {
 public:
-    Projection(SQLite::Database& database, const RecordTable& records);
+    // `seal_key` is the device's; "" for a book without its key, whose seal cannot be checked or written.
+    Projection(SQLite::Database& database, const RecordTable& records, std::string seal_key);
 
     // Notes which facts the record touches; `refold` then writes what they say now. Within the caller's transaction.
     void touch(const records::Record& record, std::set<records::FactKey>& touched);
@@ -33,15 +36,25 @@ public:
     // All rows of the three tables as text, in key order: the same before and after a rebuild.
     std::string dump() const;
 
+    // Are all rows those that this device wrote?
+    bool is_sealed() const;
+
 private:
     records::FindRecord finder() const;
+    void note(const records::Record& record, std::set<records::FactKey>& touched);
     void write(const records::Fact& fact);
     void forget(const records::FactKey& key);
+    void for_each_row(const std::function<void(const std::string&)>& visit) const;
+    std::vector<std::string> rows_of(const records::FactKey& key) const;
+    void open_seal();
+    void write_seal();
     std::vector<records::Record> records_of(const records::FactKey& key) const;
 
     SQLite::Database& database_;
     Statements statements_;
     const RecordTable& records_;
+    std::string seal_key_;
+    Seal seal_; // of the transaction that runs
 };
 
 } // namespace cotter::db

@@ -59,6 +59,12 @@ void keep(SQLite::Database& database, const std::vector<records::PrivateRow>& ro
     }
 }
 
+// Known to whoever has the device's key, and to nobody else.
+std::string seal_key(const std::optional<records::DeviceKey>& key)
+{
+    return key ? records::sha256(key->sign("derived tables")) : "";
+}
+
 const records::Kind& kind_of(const Entry& entry)
 {
     const records::Kind* kind = records::find_kind(entry.kind);
@@ -71,7 +77,8 @@ const records::Kind& kind_of(const Entry& entry)
 } // namespace
 
 Store::Store(std::unique_ptr<SQLite::Database> database, std::optional<records::DeviceKey> key)
-    : database_{std::move(database)}, key_{std::move(key)}, table_{*database_}, projection_{*database_, table_}
+    : database_{std::move(database)}, key_{std::move(key)}, table_{*database_}, projection_{*database_, table_,
+                                                                                            seal_key(key_)}
 {
     SQLite::Statement first{
         *database_, "SELECT device, bytes, sig FROM record WHERE seq = 1 AND kind = 'device' ORDER BY device LIMIT 1"};
@@ -92,7 +99,7 @@ std::unique_ptr<Store> Store::open(const fs::path& path)
     } catch (const StoreError&) {
         throw;
     } catch (const std::exception& e) {
-        throw StoreError{path.string() + ": damaged: " + e.what()};
+        throw DamagedError{path.string() + ": damaged (" + e.what() + ")"};
     }
 }
 

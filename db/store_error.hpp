@@ -11,4 +11,10 @@ public:
     using std::runtime_error::runtime_error;
 };
 
+// The file is a book, but cannot be read as one any more.
+class DamagedError : public StoreError {
+public:
+    using StoreError::StoreError;
+};
+
 } // namespace cotter::db

@@ -1,6 +1,7 @@
 // What `verify` and the opening check find.
 
 #include "kinds.hpp"
+#include "migrate.hpp"
 #include "private_data.hpp"
 #include "store.hpp"
 
@@ -131,13 +132,37 @@ std::string page_check(SQLite::Database& database, const char* pragma)
     return said == "ok" ? "" : said;
 }
 
+std::string schema_of(SQLite::Database& database)
+{
+    std::string text;
+    SQLite::Statement query{database, "SELECT type, name, tbl_name, sql FROM sqlite_schema ORDER BY type, name"};
+    while (query.executeStep())
+        for (int i = 0; i < 4; ++i)
+            text += query.getColumn(i).getString() + '\n';
+    return text;
+}
+
+// Tables, indices and triggers as the migrations make them, none more and none less.
+bool has_own_schema(SQLite::Database& database)
+{
+    static const std::string own = [] {
+        SQLite::Database fresh{":memory:", SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE};
+        migrate(fresh);
+        return schema_of(fresh);
+    }();
+    return schema_of(database) == own;
+}
+
 } // namespace
 
 void Store::check_on_opening()
 try {
     ChainWalk chain{false};
     std::int64_t good = 0;
-    damaged_ = !page_check(*database_, "PRAGMA quick_check(1)").empty() || !walk(*database_, chain, good).empty();
+    damaged_ = !page_check(*database_, "PRAGMA quick_check(1)").empty() || !has_own_schema(*database_) ||
+               !walk(*database_, chain, good).empty();
+    if (!damaged_ && !projection_.is_sealed())
+        rebuild(); // whoever changed a derived table, the records are what they were
     checked_ = true;
 } catch (const std::exception&) {
     checked_ = damaged_ = true;
@@ -153,10 +178,12 @@ try {
         found.damaged = look_at_private(*database_, table_);
     if (found.damaged.empty() && !page_check(*database_, "PRAGMA integrity_check(1)").empty())
         found.damaged = {{device_, 0, "", 0, "pages of the file are damaged"}};
+    if (found.damaged.empty() && !has_own_schema(*database_))
+        found.damaged = {{device_, 0, "", 0, "the tables, indices or triggers are not those that Cotter made"}};
     if (found.damaged.empty()) {
         const std::string before = projection_.dump();
         SQLite::Transaction tried{*database_, SQLite::TransactionBehavior::IMMEDIATE};
-        Projection again{*database_, table_};
+        Projection again{*database_, table_, ""};
         again.rebuild();
         if (again.dump() != before)
             found.damaged = {

@@ -165,6 +165,8 @@ void loop(GLFWwindow* window, App& app, const Theme& theme, const WindowFacts& f
 
 } // namespace
 
+bool has_display() { return Glfw{}.started(); }
+
 bool run_window(const Outside& outside, Door door, const WindowFacts& facts)
 {
     const Glfw glfw;

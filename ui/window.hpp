@@ -17,6 +17,9 @@ struct WindowFacts {
     std::function<void()> after_first_frame; // the opening check
 };
 
+// Is there a display to open a window on?
+bool has_display();
+
 // Opens the window and runs until it is closed. False: there is no display.
 bool run_window(const Outside& outside, Door door, const WindowFacts& facts);
 

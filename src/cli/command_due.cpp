@@ -40,6 +40,9 @@ int run(const Options& options)
         throw BadInput{"--examined: \"" + options.examined.text + "\" is after " + rules::to_string(on) +
                        "; a day up to --on is accepted"};
     const rules::Day latest = after(examined, options.interval);
+    if (date::year_month_day{latest}.year() > date::year{9999})
+        throw BadInput{"--interval: \"" + options.interval.text +
+                       "\" goes past the year 9999; a shorter one is accepted"};
     const bool in_date = on <= latest;
     print({{"latest", rules::to_string(latest)},
            {"days_left", rules::days_between(on, latest).count()},

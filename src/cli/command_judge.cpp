@@ -2,9 +2,9 @@
 
 #include "command.hpp"
 #include "decision_json.hpp"
+#include "lines.hpp"
 #include "question_form.hpp"
 
-#include <fstream>
 #include <memory>
 
 namespace cotter::cli {
@@ -16,36 +16,24 @@ struct Options {
     bool schema = false, json = false;
 };
 
-int judge(std::istream& in)
+void judge(std::size_t number, const std::string& line)
 {
-    std::string line;
-    for (std::size_t number = 1; std::getline(in, line); ++number) {
-        if (line.empty())
-            continue;
-        try {
-            const rules::Question question = records::read_question(line);
-            std::cout << decision_json(question, decide(question)).dump(-1, ' ', false, Json::error_handler_t::replace)
-                      << '\n';
-        } catch (const records::FormError& e) {
-            std::cout.flush();
-            throw BadInput{"line " + std::to_string(number) + ": " + e.what()};
-        }
+    try {
+        const rules::Question question = records::read_question(line);
+        std::cout << decision_json(question, decide(question)).dump(-1, ' ', false, Json::error_handler_t::replace)
+                  << '\n';
+    } catch (const records::FormError& e) {
+        throw BadInput{"line " + std::to_string(number) + ": " + e.what()};
     }
-    return done;
 }
 
 int run(const Options& options)
 {
-    if (options.schema) {
+    if (options.schema)
         std::cout << records::question_schema().dump(2) << '\n';
-        return done;
-    }
-    if (options.file.empty() || options.file == "-")
-        return judge(std::cin);
-    std::ifstream in{options.file};
-    if (!in)
-        throw BadInput{options.file + ": cannot be read; a file of questions, one JSON object a line, is accepted"};
-    return judge(in);
+    else
+        for_each_line(options.file, "a file of questions, one JSON object a line,", judge);
+    return done;
 }
 
 } // namespace

@@ -18,14 +18,14 @@ struct Options {
     bool text = false, json = false;
 };
 
-std::optional<rules::Sector> sector(const std::string& over)
+rules::Sector sector(const std::string& over)
 {
     if (over == "front")
         return rules::Sector::front;
     if (over == "side")
         return rules::Sector::side;
     if (over.empty() || over == "both")
-        return over.empty() ? std::nullopt : std::optional{rules::Sector::both};
+        return rules::Sector::both;
     throw BadInput{"--over: \"" + over + "\" is not accepted; front, side or both is"};
 }
 
@@ -39,15 +39,16 @@ void need(const records::Book& book, const char* kind, const char* option, const
 // What is taped replaces the plan's figures: loads up, so a radius is rounded up.
 void tape(const Options& options, desk::LiftAsked& asked)
 {
-    if (options.radius.is_given() != options.height.is_given() ||
-        (options.radius.is_given() && !options.standing.empty()))
-        throw BadInput{"--standing, --radius, --height: accepted is --standing, or --radius with --height"};
-    if (!options.radius.is_given())
+    const bool taped = options.radius.is_given();
+    if (taped != options.height.is_given() || (taped && !options.standing.empty()) || (!taped && !options.over.empty()))
+        throw BadInput{"--standing, --radius, --height, --over: accepted is --standing, or --radius with --height and, "
+                       "if need be, --over"};
+    if (!taped)
         return;
     asked.radius =
         rules::Millimetres{static_cast<std::int64_t>(std::ceil(at_least_zero(options.radius) * 1000 - 1e-6))};
     asked.height = rules::Millimetres{static_cast<std::int64_t>(std::llround(number(options.height) * 1000))};
-    asked.sector = options.over.empty() ? rules::Sector::both : *sector(options.over);
+    asked.sector = sector(options.over);
 }
 
 desk::LiftAsked asked_by(const Options& options, const records::Book& book, rules::Instant at)
@@ -65,7 +66,6 @@ desk::LiftAsked asked_by(const Options& options, const records::Book& book, rule
     asked.supervisor = options.supervisor;
     asked.signaller = options.signaller;
     asked.standing = options.standing;
-    asked.sector = sector(options.over);
     asked.now = at;
     tape(options, asked);
     return asked;

@@ -2,10 +2,10 @@
 
 #include "command.hpp"
 #include "kinds.hpp"
+#include "lines.hpp"
 #include "local_time.hpp"
 #include "session.hpp"
 
-#include <fstream>
 #include <memory>
 
 namespace cotter::cli {
@@ -23,33 +23,25 @@ struct Line {
     Json json;
 };
 
-std::vector<Line> read_lines(std::istream& in)
+Json read_line(std::size_t number, const std::string& text)
+try {
+    Json json = records::parse_strictly(text);
+    if (!json.is_object())
+        throw records::FormError{"an object with about and body is accepted"};
+    return json;
+} catch (const records::FormError& e) {
+    throw BadInput{"line " + std::to_string(number) + ": " + e.what()};
+}
+
+std::vector<Line> read_lines(const std::string& file)
 {
     std::vector<Line> lines;
-    std::string text;
-    for (std::size_t number = 1; std::getline(in, text); ++number)
-        if (!text.empty()) {
-            try {
-                lines.push_back({number, records::parse_strictly(text)});
-                if (!lines.back().json.is_object())
-                    throw records::FormError{"an object with about and body is accepted"};
-            } catch (const records::FormError& e) {
-                throw BadInput{"line " + std::to_string(number) + ": " + e.what()};
-            }
-        }
+    for_each_line(file, "a file of JSON Lines", [&](std::size_t number, const std::string& text) {
+        lines.push_back({number, read_line(number, text)});
+    });
     if (lines.empty())
         throw BadInput{"nothing to record; one JSON object a line, with about and body, is accepted"};
     return lines;
-}
-
-std::vector<Line> read_lines(const Options& options)
-{
-    if (options.file.empty() || options.file == "-")
-        return read_lines(std::cin);
-    std::ifstream in{options.file};
-    if (!in)
-        throw BadInput{options.file + ": cannot be read; a file of JSON Lines is accepted"};
-    return read_lines(in);
 }
 
 std::string text_in(const Line& line, const char* field, const std::string& otherwise)
@@ -199,7 +191,7 @@ int run(const Options& options)
         throw BadInput{"--pin-file: PINs are not kept yet; people sign with their name, and the record says so"};
     if (options.kind != "any" && !records::find_kind(options.kind))
         throw BadInput{"KIND: \"" + options.kind + "\" is not accepted; `cotter help record` lists the kinds"};
-    std::vector<Line> lines = read_lines(options);
+    std::vector<Line> lines = read_lines(options.file);
     std::optional<MadeBook> made;
     if (!std::filesystem::exists(options.store) && makes_a_book(options, lines.front())) {
         made.emplace(options, lines.front());

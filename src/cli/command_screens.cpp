@@ -98,7 +98,7 @@ private:
 int open_screens(const Options& options, ui::Door door)
 {
     ui::WindowFacts facts = window_facts(options);
-    if (!std::getenv("DISPLAY"))
+    if (!ui::has_display())
         throw BadInput{"no display: the screens need one; `cotter board` and `cotter lift` work in a terminal"};
     Session session{open_or_make(options.store), options.at, true};
     const Running running{session, options.at.is_given()};

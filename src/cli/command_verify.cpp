@@ -3,6 +3,7 @@
 #include "command.hpp"
 #include "local_time.hpp"
 #include "session.hpp"
+#include "store_error.hpp"
 
 #include <memory>
 
@@ -24,10 +25,16 @@ Json damage_json(const db::Damage& damage)
             {"what", damage.what}};
 }
 
+db::Verified verified(const std::string& path)
+try {
+    return db::Store::open(path)->verify();
+} catch (const db::DamagedError& e) {
+    return {0, {}, {{"", 0, "", 0, e.what()}}};
+}
+
 int verify(const Options& options)
 {
-    const auto store = db::Store::open(options.store);
-    const db::Verified found = store->verify();
+    const db::Verified found = verified(options.store);
     Json damaged = Json::array();
     for (const db::Damage& each : found.damaged)
         damaged.push_back(damage_json(each));

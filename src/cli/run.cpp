@@ -64,7 +64,10 @@ int run(int count, const char* const* arguments)
     try {
         refuse_other_than_text(count, arguments);
         app.parse(count, arguments);
-        return chosen ? chosen() : bad_input;
+        const int code = chosen ? chosen() : bad_input;
+        if (!std::cout.flush())
+            return refuse("standard output cannot be written; an open file, pipe or terminal is accepted");
+        return code;
     } catch (const CLI::ParseError& e) {
         const auto picked = app.get_subcommands();
         return refuse(picked.empty() ? app : *picked.front(), e);

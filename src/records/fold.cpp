@@ -16,27 +16,44 @@ bool is_earlier(const Record& a, const Record& b)
     return std::tie(a.entry.at, a.device, a.seq) < std::tie(b.entry.at, b.device, b.seq);
 }
 
+// Of records in order of time, which wait for which: by place, those that know it; and how many each waits for.
+struct Waiting {
+    std::vector<std::vector<std::size_t>> followers;
+    std::vector<std::size_t> open;
+};
+
+Waiting waiting_in(const std::vector<Record>& records)
+{
+    std::map<std::string, std::size_t> places;
+    for (std::size_t i = 0; i < records.size(); ++i)
+        places[records[i].hash] = i;
+    Waiting waiting{std::vector<std::vector<std::size_t>>(records.size()), std::vector<std::size_t>(records.size(), 0)};
+    for (std::size_t i = 0; i < records.size(); ++i)
+        for (const std::string& known : records[i].entry.after)
+            if (const auto found = places.find(known); found != places.end()) {
+                waiting.followers[found->second].push_back(i);
+                ++waiting.open[i];
+            }
+    return waiting;
+}
+
 // What a record knows comes before it; else by time, device and number. Any order in gives the same order out.
 std::vector<Record> in_order(std::vector<Record> records)
 {
     std::sort(records.begin(), records.end(), is_earlier);
-    std::set<std::string> here, placed;
-    for (const Record& each : records)
-        here.insert(each.hash);
+    Waiting waiting = waiting_in(records);
+    std::set<std::size_t> left, ready;
+    for (std::size_t i = 0; i < records.size(); ++i)
+        (waiting.open[i] == 0 ? ready : left).insert(i);
     std::vector<Record> ordered;
-    while (ordered.size() < records.size()) {
-        const auto ready = std::find_if(records.begin(), records.end(), [&](const Record& each) {
-            return placed.count(each.hash) == 0 &&
-                   std::all_of(each.entry.after.begin(), each.entry.after.end(), [&](const std::string& known) {
-                       return here.count(known) == 0 || placed.count(known) > 0;
-                   });
-        });
-        const auto next =
-            ready != records.end() ? ready : std::find_if(records.begin(), records.end(), [&](const Record& each) {
-                return placed.count(each.hash) == 0; // a circle cannot be signed
-            });
-        placed.insert(next->hash);
-        ordered.push_back(*next);
+    while (!ready.empty() || !left.empty()) {
+        const std::size_t next = !ready.empty() ? *ready.begin() : *left.begin(); // a circle cannot be signed
+        ready.erase(next);
+        left.erase(next);
+        for (const std::size_t each : waiting.followers[next])
+            if (--waiting.open[each] == 0 && left.erase(each) > 0)
+                ready.insert(each);
+        ordered.push_back(std::move(records[next]));
     }
     return ordered;
 }

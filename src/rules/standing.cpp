@@ -1,6 +1,9 @@
 #include "standing.hpp"
 
+#include "past.hpp"
+
 #include <algorithm>
+#include <map>
 #include <numeric>
 #include <set>
 #include <tuple>
@@ -15,9 +18,7 @@ public:
     explicit History(const std::vector<SettingRecord>& records)
     {
         order_by_time(records);
-        past_.assign(records_.size() * records_.size(), 0);
-        for (std::size_t i = 0; i < records_.size(); ++i)
-            walk(i, i);
+        past_ = past_of(links());
         order_by_knowledge();
         find_disputes();
     }
@@ -31,8 +32,7 @@ private:
 
     void order_by_time(const std::vector<SettingRecord>& records);
     const SettingRecord& record(std::size_t i) const { return *records_[i]; }
-    std::size_t place_of(const Id& id) const;
-    void walk(std::size_t from, std::size_t at);
+    std::vector<std::vector<std::size_t>> links() const;
     void order_by_knowledge();
     void find_disputes();
     void take_change(std::size_t change);
@@ -44,7 +44,7 @@ private:
     bool is_change(std::size_t i) const { return record(i).kind == SettingKind::changed; }
     bool is_look(std::size_t i) const { return record(i).kind == SettingKind::seen && record(i).state; }
     bool claims(std::size_t i) const { return is_change(i) || enders_.count(i) > 0; }
-    bool before(std::size_t older, std::size_t newer) const { return past_[newer * records_.size() + older] != 0; }
+    bool before(std::size_t older, std::size_t newer) const { return past_[newer][older]; }
     bool knows_all(std::size_t look, const std::set<std::size_t>& members) const;
     bool is_ended(const std::set<std::size_t>& members) const;
     std::vector<std::set<std::size_t>> disputes() const;
@@ -53,10 +53,11 @@ private:
     void add_changers_behind(Standing& standing, std::size_t look) const;
 
     std::vector<const SettingRecord*> records_; // by time
-    std::vector<char> past_;                    // a row a record: what it reaches
+    Past past_;                                 // which reaches which
     std::vector<std::size_t> order_;            // what a record knows comes before it
     std::vector<Pair> pairs_;                   // that say different states
     std::set<std::size_t> enders_;              // looks at the unit that knew of a dispute
+    std::vector<std::size_t> claims_;           // changes and such looks, in order
 };
 
 void History::order_by_time(const std::vector<SettingRecord>& records)
@@ -68,35 +69,29 @@ void History::order_by_time(const std::vector<SettingRecord>& records)
     });
 }
 
-// records_.size() for a record that is not here.
-std::size_t History::place_of(const Id& id) const
+// Which records each names that are here.
+std::vector<std::vector<std::size_t>> History::links() const
 {
-    std::size_t place = 0;
-    while (place < records_.size() && record(place).id != id)
-        ++place;
-    return place;
-}
-
-void History::walk(std::size_t from, std::size_t at)
-{
-    for (const Id& id : record(at).after) {
-        const std::size_t found = place_of(id);
-        if (found == records_.size() || before(found, from))
-            continue;
-        past_[from * records_.size() + found] = 1;
-        walk(from, found);
-    }
+    std::map<Id, std::size_t> places;
+    for (std::size_t i = 0; i < records_.size(); ++i)
+        if (record(i).id)
+            places.emplace(*record(i).id, i);
+    std::vector<std::vector<std::size_t>> links(records_.size());
+    for (std::size_t i = 0; i < records_.size(); ++i)
+        for (const Id& id : record(i).after)
+            if (const auto found = places.find(id); found != places.end())
+                links[i].push_back(found->second);
+    return links;
 }
 
 void History::order_by_knowledge()
 {
     order_.resize(records_.size());
     std::iota(order_.begin(), order_.end(), 0U);
-    const auto known = [&](std::size_t i) {
-        const auto row = past_.begin() + static_cast<std::ptrdiff_t>(i * records_.size());
-        return std::count(row, row + static_cast<std::ptrdiff_t>(records_.size()), 1);
-    };
-    std::stable_sort(order_.begin(), order_.end(), [&](std::size_t a, std::size_t b) { return known(a) < known(b); });
+    std::vector<std::ptrdiff_t> known;
+    for (const auto& row : past_)
+        known.push_back(std::count(row.begin(), row.end(), true));
+    std::stable_sort(order_.begin(), order_.end(), [&](std::size_t a, std::size_t b) { return known[a] < known[b]; });
 }
 
 void History::find_disputes()
@@ -126,14 +121,16 @@ void History::dispute_with_concurrent(std::size_t record, bool with_looks)
     }
 }
 
-void History::take_change(std::size_t change) { dispute_with_concurrent(change, true); }
+void History::take_change(std::size_t change)
+{
+    dispute_with_concurrent(change, true);
+    claims_.push_back(change);
+}
 
 bool History::is_superseded(std::size_t claim, std::size_t within) const
 {
-    for (const std::size_t other : order_)
-        if (claims(other) && before(other, within) && before(claim, other))
-            return true;
-    return false;
+    return std::any_of(claims_.begin(), claims_.end(),
+                       [&](std::size_t other) { return before(other, within) && before(claim, other); });
 }
 
 // A dispute in what the look knew, and no look in what it knew had ended it.
@@ -154,11 +151,13 @@ void History::take_look(std::size_t look)
         if (yes(record(look).at_unit) && record(look).state)
             enders_.insert(look);
     } else {
-        for (const std::size_t other : order_)
-            if (claims(other) && before(other, look) && !is_superseded(other, look))
+        for (const std::size_t other : claims_)
+            if (before(other, look) && !is_superseded(other, look))
                 dispute_if_other(other, look);
     }
     dispute_with_concurrent(look, false);
+    if (claims(look))
+        claims_.push_back(look);
 }
 
 bool History::knows_all(std::size_t look, const std::set<std::size_t>& members) const

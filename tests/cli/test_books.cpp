@@ -225,6 +225,27 @@ TEST_CASE("a damaged book lifts nothing")
     CHECK(contains(ran.out, "book-damaged"));
 }
 
+TEST_CASE("a derived table that somebody changed does not lift what the records stop")
+{
+    const SampleBook book;
+    REQUIRE(book.record(record_line("stop_called", "cl-02", {{"why", "Jaw looks bent"}})).code == 0);
+    damage(book, "\"lifted\":[],\"unit\"", "\"lefted\":[],\"unit\"");
+    const Ran ran = book.lift();
+    CHECK(ran.code == 1);
+    CHECK(contains(ran.out, "unit-quarantined"));
+}
+
+TEST_CASE("a book that cannot be read as one is damage, not bad input")
+{
+    const SampleBook book;
+    write_bytes(book.path(), bytes_of(book.path()).substr(0, 40'000));
+    const Ran ran = book.run("verify --json");
+    CHECK(ran.code == 1);
+    CHECK(ran.json()["ok"] == false);
+    CHECK(contains(ran.json()["damaged"][0]["what"], "damaged"));
+    CHECK(not_refused(book.lift(), {"damaged"}) == "");
+}
+
 TEST_CASE("rebuild mends derived tables and says so")
 {
     const SampleBook book;

@@ -71,6 +71,8 @@ TEST_CASE("due refuses an examination after the day asked about, and days and in
     for (const char* interval : {"0m", "-6m", "6", "m", "6x", "1.5m", "99999d", "6 m"})
         CHECK(not_refused(call({"due", "--examined", "2026-08-31", "--on", "2026-11-25", "--interval", interval}),
                           {"--interval", interval, "d, w, m or y"}) == "");
+    CHECK(not_refused(call({"due", "--examined", "2026-08-31", "--on", "2026-11-25", "--interval", "9000y"}),
+                      {"--interval", "9000y", "9999"}) == "");
 }
 
 // Worked by hand: pi / 4 x (584^2 - 450^2) mm2 x 2600 mm x 2500 kg/m3 = 707.34 kg.

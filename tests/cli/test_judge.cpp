@@ -64,6 +64,21 @@ TEST_CASE("a file and standard input are judged alike")
     CHECK(call({"judge", "-"}, bare).out == judge(bare).out);
     CHECK(call({"judge", "--json"}, bare).out == judge(bare).out);
     CHECK(not_refused(call({"judge", "/nowhere/q.jsonl"}), {"/nowhere/q.jsonl", "cannot be read", "accepted"}) == "");
+    CHECK(not_refused(call({"judge", scratch.folder().string()}), {"cannot be read", "accepted"}) == "");
+}
+
+TEST_CASE("a line of blanks is passed over, and counted")
+{
+    const Ran ran = judge(bare + "\n \t\r\n" + bare + "\n{}\n");
+    CHECK(ran.lines().size() == 2);
+    CHECK(ran.err.starts_with("cotter: line 4: "));
+}
+
+TEST_CASE("an answer that cannot be written is no answer")
+{
+    const Ran ran = run_program("/bin/sh", {"-c", "exec " COTTER_PROGRAM " judge >/dev/full"}, bare);
+    CHECK(ran.code == 2);
+    CHECK(ran.err == "cotter: standard output cannot be written; an open file, pipe or terminal is accepted\n");
 }
 
 TEST_CASE("the first bad line is named by its number, and those before it are answered")

@@ -193,7 +193,7 @@ TEST_CASE("options that do not go together, and numbers and instants that are no
                                      {"--radius 4 --height 0x1", {"--height", "0x1"}},
                                      {"--radius 1e1 --height 0", {"--radius", "1e1"}},
                                      {"--radius 4 --height 0 --over back", {"--over", "back", "front, side or both"}},
-                                     {"--over back", {"--over", "back"}}})
+                                     {"--over front", {"--over", "--radius"}}})
         CHECK(not_refused(book.lift(more), says) == "");
     CHECK(not_refused(book.run("lift --unit CL-02 --pipe sk-450 --machine EX-21 --operator farrow --at noon"),
                       {"--at", "noon", "YYYY-MM-DD"}) == "");

@@ -19,7 +19,11 @@ public:
     }
     Raw(const Raw&) = delete;
     Raw& operator=(const Raw&) = delete;
-    ~Raw() { sqlite3_close(handle_); }
+    ~Raw()
+    {
+        sqlite3_exec(handle_, triggers_.c_str(), nullptr, nullptr, nullptr);
+        sqlite3_close(handle_);
+    }
 
     // What SQLite says against it; "" if it was done.
     std::string refusal(const std::string& sql)
@@ -53,13 +57,16 @@ public:
     // The file keeps its -wal when this connection closes.
     void leave_the_log() { sqlite3_db_config(handle_, SQLITE_DBCONFIG_NO_CKPT_ON_CLOSE, 1, nullptr); }
 
+    // They come back when this connection closes.
     void drop_triggers()
     {
+        triggers_ = text("SELECT sql || ';' FROM sqlite_schema WHERE type = 'trigger'");
         run("DROP TRIGGER record_is_never_changed; DROP TRIGGER record_is_never_removed; DROP TRIGGER record_twice");
     }
 
 private:
     sqlite3* handle_ = nullptr;
+    std::string triggers_;
 };
 
 } // namespace cotter::tests

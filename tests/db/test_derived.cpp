@@ -98,6 +98,51 @@ TEST_CASE("whatever is changed in a derived table, verify says so and rebuild me
     }
 }
 
+TEST_CASE("whatever was changed in a derived table, the opening check derives it anew")
+{
+    const Scratch scratch;
+    std::string good;
+    {
+        const auto store = make_book(scratch.book());
+        write_a_lot(*store);
+        store->append({pipe("sk-900", 1290)});
+        good = store->derived_tables();
+    }
+    const std::string other_seal = Raw{scratch.book()}.text("SELECT sum FROM seal");
+    for (const std::string& tampering : tamperings) {
+        CAPTURE(tampering);
+        Raw{scratch.book()}.run(tampering + "; UPDATE seal SET sum = '" + other_seal + "'");
+        const auto store = db::Store::open(scratch.book());
+        REQUIRE(store->derived_tables() != good);
+        store->check_on_opening();
+        CHECK(store->derived_tables() == good);
+        CHECK_FALSE(store->state().damaged);
+    }
+}
+
+TEST_CASE("a book without a seal, as an older Cotter left it, is sealed by the opening check")
+{
+    const Scratch scratch;
+    make_small_book(scratch.book());
+    Raw{scratch.book()}.run("DELETE FROM seal; UPDATE fact SET doc = '{}' WHERE kind = 'pipe'");
+    const auto store = db::Store::open(scratch.book());
+    store->check_on_opening();
+    CHECK(store->fact("pipe", "sk-450")->doc["stated_kg"] == 690);
+    CHECK(Raw{scratch.book()}.refusal("SELECT 1 FROM seal") != ""); // held by the store
+}
+
+TEST_CASE("a good book's opening check writes nothing")
+{
+    const Scratch scratch;
+    make_small_book(scratch.book());
+    const std::string before = bytes_of(scratch.book());
+    {
+        const auto store = db::Store::open(scratch.book());
+        store->check_on_opening();
+    }
+    CHECK(bytes_of(scratch.book()) == before);
+}
+
 TEST_CASE("verify changes nothing, not even a derived table that is wrong")
 {
     const Scratch scratch;

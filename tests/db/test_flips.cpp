@@ -87,8 +87,10 @@ Tally flip_each(const fs::path& path)
 void flip_in(const fs::path& path, const std::string& column, std::string value, std::size_t i)
 {
     value[i] = static_cast<char>(value[i] ^ (1 << (i % 7)));
-    Raw{path}.run("UPDATE record SET " + column + " = CAST(x'" + records::to_hex(value) + "' AS " +
-                  (column == "bytes" ? "BLOB" : "TEXT") + ") WHERE seq = 2");
+    Raw raw{path};
+    raw.drop_triggers();
+    raw.run("UPDATE record SET " + column + " = CAST(x'" + records::to_hex(value) + "' AS " +
+            (column == "bytes" ? "BLOB" : "TEXT") + ") WHERE seq = 2");
 }
 
 } // namespace
@@ -111,7 +113,6 @@ TEST_CASE("each wrong bit of a record's bytes, hash and signature is reported")
 {
     const Scratch scratch;
     make_corrected_book(scratch.book());
-    Raw{scratch.book()}.drop_triggers();
     const std::string good = bytes_of(scratch.book());
     for (const std::string column : {"bytes", "hash", "sig"}) {
         const std::string value =

@@ -105,7 +105,7 @@ TEST_CASE("every table of a book is strict, and none but those are there")
         raw.text("SELECT count(*) FROM pragma_table_list WHERE schema = 'main' AND type = 'table' AND strict AND wr") ==
         "5");
     CHECK(raw.text("SELECT name FROM sqlite_schema WHERE type = 'table' ORDER BY name") ==
-          "fact\nfact_about\nfact_record\nprivate\nrecord");
+          "fact\nfact_about\nfact_record\nprivate\nrecord\nseal");
     CHECK(raw.text("PRAGMA integrity_check") == "ok");
     CHECK(raw.text("PRAGMA foreign_key_check") == "");
 }

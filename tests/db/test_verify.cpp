@@ -168,6 +168,24 @@ TEST_CASE("a private value that is not the one recorded is found")
 
 TEST_CASE("a private value that was erased is no damage") { CHECK(after("DELETE FROM private").damaged.empty()); }
 
+TEST_CASE("a trigger, an index or a table that is not as Cotter made it is found, by verify and on opening")
+{
+    for (const std::string sql :
+         {"DROP TRIGGER record_is_never_changed", "DROP INDEX record_by_time", "CREATE TABLE more(a)",
+          "DROP TRIGGER record_twice; CREATE TRIGGER record_twice "
+          "BEFORE INSERT ON record BEGIN SELECT 1; END"}) {
+        CAPTURE(sql);
+        const Scratch scratch;
+        make_small_book(scratch.book());
+        Raw{scratch.book()}.run(sql);
+        const auto store = db::Store::open(scratch.book());
+        store->check_on_opening();
+        CHECK(store->state().damaged);
+        REQUIRE(store->verify().damaged.size() == 1);
+        CHECK(contains(store->verify().damaged[0].what, "not those that Cotter made"));
+    }
+}
+
 TEST_CASE("the opening check finds a broken chain, and says nothing against a good book")
 {
     const Scratch scratch;
