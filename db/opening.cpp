@@ -53,6 +53,13 @@ void set(SQLite::Database& database, const std::string& pragma, const std::strin
         throw StoreError{"SQLite does not take " + pragma + " = " + value};
 }
 
+void limit(SQLite::Database& database, int which, int most)
+{
+    sqlite3_limit(database.getHandle(), which, most);
+    if (sqlite3_limit(database.getHandle(), which, -1) != most)
+        throw StoreError{"SQLite does not take a limit that the book needs (" + std::to_string(which) + ")"};
+}
+
 void set_defences(SQLite::Database& database)
 {
     configure(database, SQLITE_DBCONFIG_NO_CKPT_ON_CLOSE, 1);
@@ -74,9 +81,9 @@ void set_durability(SQLite::Database& database)
     set(database, "cell_size_check", "ON", "1");
     if (database.execAndGet("PRAGMA mmap_size = 0").getInt() != 0)
         throw StoreError{"SQLite does not take mmap_size = 0"};
-    sqlite3_limit(database.getHandle(), SQLITE_LIMIT_LENGTH, 64 * 1024 * 1024);
-    sqlite3_limit(database.getHandle(), SQLITE_LIMIT_EXPR_DEPTH, 100);
-    sqlite3_limit(database.getHandle(), SQLITE_LIMIT_ATTACHED, 0);
+    limit(database, SQLITE_LIMIT_LENGTH, 64 * 1024 * 1024);
+    limit(database, SQLITE_LIMIT_EXPR_DEPTH, 100);
+    limit(database, SQLITE_LIMIT_ATTACHED, 0);
     configure(database, SQLITE_DBCONFIG_NO_CKPT_ON_CLOSE, 0);
 }
 

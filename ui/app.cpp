@@ -64,6 +64,7 @@ void App::draw(Sheet& sheet)
 
 void frame(App& app, const Theme& theme, const Spy& spy)
 {
+    ImGui::GetIO().ConfigFlags |= ImGuiConfigFlags_NavEnableKeyboard; // arrows and space
     ImGui::NewFrame();
     ImGui::SetNextWindowPos({0, 0});
     ImGui::SetNextWindowSize(ImGui::GetIO().DisplaySize);

@@ -59,8 +59,10 @@ std::optional<figures::Figure> figure_of(const Finding& finding, const Question&
         finding.unit == Unit::kilogram || finding.unit == Unit::millimetre || finding.unit == Unit::newton_metre;
     if (!value || !limit || !drawn)
         return std::nullopt;
-    return figures::limit_line(
-        *value, *limit, words::whole(*value) + " of " + words::amount(finding.limit, finding.unit), figure_width);
+    return figures::limit_line(*value, *limit,
+                               words::whole(*value) + " of " +
+                                   words::amount(finding.limit, finding.unit, words::Rounding::down),
+                               figure_width);
 }
 
 bool waits(const Finding& finding, const std::vector<Finding>& all)
@@ -136,8 +138,8 @@ std::optional<Row> load_row_in_order(const Question& question, const std::vector
     if (!rated)
         return std::nullopt;
     const double limit = static_cast<double>(rated->count());
-    const std::string reach =
-        words::metres(radius->count()) + ": " + words::whole(*load) + " of " + words::whole(limit) + " kg";
+    const std::string reach = words::metres(radius->count()) + ": " + words::whole(*load) + " of " +
+                              words::whole(limit, words::Rounding::down) + " kg";
     return Row{figures::Sign::in_order,
                "Load inside both ratings",
                "Attachment " + words::whole(*hanging) + " of " +

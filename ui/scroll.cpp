@@ -1,5 +1,7 @@
 #include "scroll.hpp"
 
+#include "compat.hpp"
+
 #include <algorithm>
 #include <cmath>
 
@@ -50,6 +52,10 @@ bool touch_scroll(TouchScroll& list, const Theme& theme, const Box& area, float 
     }
     if (ImGui::IsMouseHoveringRect(min, max, false))
         list.at -= io.MouseWheel * theme.px(15);
+    if (is_key_pressed(ImGuiKey_PageDown))
+        list.at += theme.px(area.h * 0.9);
+    if (is_key_pressed(ImGuiKey_PageUp))
+        list.at -= theme.px(area.h * 0.9);
     list.at = std::clamp(list.at, 0.0F, std::max(most, 0.0F));
     return list.held || list.fling.moving();
 }

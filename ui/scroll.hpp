@@ -23,7 +23,7 @@ struct TouchScroll {
     bool held = false, dragging = false;
 };
 
-// Moves the list by finger or wheel within 0..most; true while it moves.
+// Moves the list by finger, wheel or Page Up and Down within 0..most; true while it moves.
 bool touch_scroll(TouchScroll& list, const Theme& theme, const Box& area, float most);
 
 } // namespace cotter::ui

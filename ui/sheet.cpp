@@ -123,6 +123,8 @@ bool Sheet::target(const std::string& words, const Box& box, bool chosen)
     const bool pressed = ImGui::InvisibleButton(words.empty() ? "target" : words.c_str(), px(box.w, box.h));
     ImGui::PopID();
     ImGui::PopID();
+    if (ImGui::IsItemFocused() && ImGui::GetIO().NavVisible) // where the keyboard stands
+        frame({box.x - 0.9, box.y - 0.9, box.w + 1.8, box.h + 1.8}, thick_mm, day.ink, button_radius_mm + 0.9);
     return pressed && !press_became_drag(theme_);
 }
 

@@ -4,7 +4,6 @@
 
 #include "amounts.hpp"
 #include "entitled.hpp"
-#include "finding_words.hpp"
 #include "local_time.hpp"
 
 #include <algorithm>
@@ -15,7 +14,6 @@ using records::Json;
 
 namespace {
 
-constexpr double head_mm = 13, buttons_mm = 12.8;
 constexpr std::array<const char*, 4> place_questions{
     "Is it level, within the chart's tolerance?", "Ground and edge: will they carry the machine with the load?",
     "Services: overhead lines and buried services dealt with?", "Is the zone closed, nobody inside?"};
@@ -56,7 +54,8 @@ const std::vector<desk::BoardRow>& Site::rows()
 Json Site::roles_today() const
 {
     const std::string site = desk::current_site(outside_.book);
-    return desk::doc(outside_.book, "people_today", site + " " + rules::to_string(outside_.hand("").day))
+    const rules::Day today = desk::working_day(outside_.book, site, outside_.now());
+    return desk::doc(outside_.book, "people_today", site + " " + rules::to_string(today))
         .value("roles", Json::object());
 }
 
@@ -97,6 +96,8 @@ void Site::due(Sheet& sheet)
     std::vector<figures::DueMark> marks;
     std::size_t stops = 0;
     for (const auto& row : rows()) {
+        if (row.scrapped())
+            continue;
         marks.push_back(mark_of(row, today, sheet.width() < 170));
         stops += row.stopped() ? 1 : 0;
     }
@@ -114,42 +115,8 @@ void Site::due(Sheet& sheet)
         sheet.wrapped({36, head_mm + 30, sheet.width() - 40, 0}, Letter::text,
                       "No unit is in the book yet. Receive one with its papers first.", 3);
     else
-        sheet.figure(figures::due_section(marks, today, paper.w, paper.h).figure, paper.x, paper.y);
+        sheet.figure(figures::due_section(marks, today, paper.w, paper.h, words::short_day).figure, paper.x, paper.y);
     buttons(sheet, Page::due);
-    ui::draw(sheet, title_block(outside_, "SUPERVISOR", supervisor()));
-}
-
-void Site::stopped(Sheet& sheet)
-{
-    sheet.fill({0, 0, sheet.width(), sheet.height()}, day.ground);
-    const Box area{0, head_mm, sheet.width(), sheet.height() - head_mm - buttons_mm - title_height(sheet)};
-    const auto naming = [&](const std::string& id) { return desk::shown_name(outside_.book, id); };
-    std::vector<std::pair<const desk::BoardRow*, const rules::Finding*>> lines;
-    for (const auto& row : rows())
-        for (const auto& finding : row.findings)
-            if (weight(finding.code) == rules::Weight::stop)
-                lines.emplace_back(&row, &finding);
-    const bool narrow = sheet.width() < 170;
-    const double line_mm = narrow ? 26 : 15;
-    touch_scroll(scroll_, sheet.theme(), area, sheet.theme().px(line_mm * static_cast<double>(lines.size()) - area.h));
-    double y = area.y + 3 - static_cast<double>(scroll_.at) / sheet.theme().px_per_mm();
-    for (const auto& [row, finding] : lines) {
-        if (y > area.y - line_mm && y < area.y + area.h) {
-            const words::Sentence sentence = words::says(*finding, {}, naming);
-            sheet.sign(figures::Sign::stop, 8, y + 5, 8);
-            sheet.wrapped({16, y + 1, sheet.width() - 20, 0}, Letter::bold, sentence.headline, 1);
-            sheet.wrapped({16, y + 7, sheet.width() - 20, 0}, Letter::second,
-                          sentence.detail + ". " + std::string{words::clears(finding->code)}, narrow ? 3 : 1,
-                          ui::day.second);
-        }
-        y += line_mm;
-    }
-    if (lines.empty())
-        sheet.wrapped({16, head_mm + 12, sheet.width() - 20, 0}, Letter::text, "Nothing is stopped now.", 1);
-    sheet.fill({0, 0, sheet.width(), head_mm}, day.ground);
-    sheet.text(4, 3.8, Letter::heading, "Stopped now, and why");
-    sheet.fill({0, area.y + area.h, sheet.width(), buttons_mm}, day.ground);
-    buttons(sheet, Page::stopped);
     ui::draw(sheet, title_block(outside_, "SUPERVISOR", supervisor()));
 }
 
@@ -236,7 +203,8 @@ void Site::name(Sheet& sheet)
         auto roles = roles_today().get<std::map<std::string, std::string>>();
         roles[role_] = able[*pressed];
         const std::string writer = supervisor().empty() ? able[*pressed] : supervisor();
-        outside_.book.append({name_people(outside_.hand(writer), desk::current_site(outside_.book), roles)});
+        outside_.book.append(
+            {name_people(outside_.hand(writer), outside_.book, desk::current_site(outside_.book), roles)});
     }
     go(Page::people);
 }
@@ -248,6 +216,7 @@ bool Site::draw(Sheet& sheet)
     case Page::stopped: stopped(sheet); break;
     case Page::place: place(sheet); break;
     case Page::confirm: confirm(sheet); break;
+    case Page::clock: clock(sheet); break;
     case Page::people: people(sheet); break;
     case Page::name: name(sheet); break;
     case Page::gone: break;

@@ -23,10 +23,20 @@ public:
     bool draw(Sheet& sheet); // false when the person goes back to the first screen
 
 private:
-    enum class Page { due, stopped, place, confirm, people, name, gone };
+    enum class Page { due, stopped, place, confirm, clock, people, name, gone };
+    static constexpr double head_mm = 13, buttons_mm = 12.8;
+
+    // A line of what is stopped now; `notice` names a clock notice, whose line has a button.
+    struct Line {
+        std::string headline, detail, notice;
+    };
 
     void due(Sheet& sheet);
     void stopped(Sheet& sheet);
+    void draw_line(Sheet& sheet, const Line& line, double y);
+    std::vector<Line> lines_of_units();
+    std::vector<Line> lines_of_device() const;
+    void clock(Sheet& sheet);
     void place(Sheet& sheet);
     void confirm(Sheet& sheet);
     void people(Sheet& sheet);
@@ -43,7 +53,7 @@ private:
     Page page_ = Page::due;
     std::size_t turned_ = 0;
     TouchScroll scroll_;
-    std::string place_, role_;
+    std::string place_, role_, notice_;
     std::vector<bool> confirmed_;
     std::vector<desk::BoardRow> rows_;
     std::string rows_of_;

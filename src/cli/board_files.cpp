@@ -51,6 +51,28 @@ std::string escaped(const std::string& text)
     return out;
 }
 
+// A line of at most 75 octets, the rest on lines of their own that begin with a blank; never within a character.
+// Source: RFC 5545, 3.1.
+std::string folded(const std::string& line)
+{
+    constexpr std::size_t most = 75;
+    std::string out;
+    std::size_t used = 0;
+    for (std::size_t i = 0; i < line.size();) {
+        std::size_t length = 1;
+        while (i + length < line.size() && (static_cast<unsigned char>(line[i + length]) & 0xC0) == 0x80)
+            ++length;
+        if (used + length > most) {
+            out += "\r\n ";
+            used = 1;
+        }
+        out += line.substr(i, length);
+        used += length;
+        i += length;
+    }
+    return out + "\r\n";
+}
+
 } // namespace
 
 void write_csv(const std::vector<desk::BoardRow>& rows, std::ostream& out)
@@ -71,9 +93,11 @@ void write_calendar(const std::vector<desk::BoardRow>& rows, rules::Instant made
     out << "BEGIN:VCALENDAR\r\nVERSION:2.0\r\nPRODID:-//Cotter//due board//EN\r\n";
     for (const desk::BoardRow& row : rows)
         if (row.latest)
-            out << "BEGIN:VEVENT\r\nUID:" << escaped(row.unit) << "@cotter\r\nDTSTAMP:" << basic_instant(made)
-                << "\r\nDTSTART;VALUE=DATE:" << basic(rules::to_string(*row.latest))
-                << "\r\nSUMMARY:" << escaped(row.label) << " last day of use\r\nEND:VEVENT\r\n";
+            for (const std::string& line :
+                 {std::string{"BEGIN:VEVENT"}, "UID:" + escaped(row.unit) + "@cotter", "DTSTAMP:" + basic_instant(made),
+                  "DTSTART;VALUE=DATE:" + basic(rules::to_string(*row.latest)),
+                  "SUMMARY:" + escaped(row.label) + " last day of use", std::string{"END:VEVENT"}})
+                out << folded(line);
     out << "END:VCALENDAR\r\n";
 }
 

@@ -120,6 +120,7 @@ const std::vector<std::pair<std::string, std::string>>& examples()
         {"lift", "cotter lift --store BOOK --unit CL-02 --pipe sk-450 --machine EX-21 --operator farrow --text"},
         {"record", "echo '{\"about\": \"farrow\", \"body\": {\"name\": \"I. Farrow (invented)\"}}' | cotter record "
                    "person --store BOOK --as quill"},
+        {"list", "cotter list stop_called --store BOOK --newest 5"},
         {"plan", "cotter plan --store BOOK"},
         {"board", "cotter board --store BOOK --within 14"},
         {"verify", "cotter verify --store BOOK"},

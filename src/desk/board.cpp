@@ -74,6 +74,12 @@ Json codes(const BoardRow& row, Weight wanted)
 
 } // namespace
 
+bool BoardRow::scrapped() const
+{
+    return std::any_of(findings.begin(), findings.end(),
+                       [](const Finding& each) { return each.code == Code::unit_scrapped; });
+}
+
 bool BoardRow::stopped() const
 {
     return std::any_of(findings.begin(), findings.end(),
@@ -84,8 +90,7 @@ std::vector<BoardRow> board(const Book& book, Instant now, Day day)
 {
     std::vector<BoardRow> rows;
     for (const auto& fact : book.facts("unit"))
-        if (!doc(book, "whereabouts", fact.key.key).value("scrapped", false))
-            rows.push_back(row_of(book, fact.key.key, now, day));
+        rows.push_back(row_of(book, fact.key.key, now, day));
     std::sort(rows.begin(), rows.end(), [](const BoardRow& a, const BoardRow& b) {
         return std::tie(a.latest, a.label) < std::tie(b.latest, b.label);
     });

@@ -13,14 +13,15 @@
 namespace cotter::desk {
 
 struct BoardRow {
-    std::string unit, tag, label, owner, kind, model, setting,
-        place; // label: the tag, with its owner if another has it too
+    std::string unit, tag;
+    std::string label; // the tag, with its owner if another has it too
+    std::string owner, kind, model, setting, place;
     std::optional<rules::Day> latest;
     std::optional<std::int64_t> days_left; // negative when out of date
     bool evidence_here = false;            // a legible copy of the governing paper
-    std::vector<rules::Finding>
-        findings; // of the unit itself: examination, evidence, data, defects, stops, whereabouts
+    std::vector<rules::Finding> findings;  // of the unit itself: papers, data, defects, stops, whereabouts
     bool stopped() const;
+    bool scrapped() const; // nothing falls due for it any more
 };
 
 // By latest date, those without one first, then by label.

@@ -182,7 +182,8 @@ void Building::add_person(const std::string& role, const std::string& id)
 
 void Building::people()
 {
-    const Json named = doc(book_, "people_today", site_ + " " + rules::to_string(day_)).value("roles", Json::object());
+    const Json named = doc(book_, "people_today", site_ + " " + rules::to_string(working_day(book_, site_, asked_.now)))
+                           .value("roles", Json::object());
     for (const auto& [role, id] : named.items())
         add_person(role, id.get<std::string>());
     add_person("operator", asked_.on_the_levers);

@@ -1,5 +1,7 @@
 #include "register.hpp"
 
+#include "local_time.hpp"
+
 #include <algorithm>
 
 namespace cotter::desk {
@@ -8,8 +10,9 @@ namespace {
 
 bool is_called(const Json& unit, const std::string& key, const std::string& wanted)
 {
-    return key == wanted || unit.value("tag", "") == wanted ||
-           unit.value("owner_firm", "") + "/" + unit.value("serial", "") == wanted;
+    const std::string tag = unit.value("tag", ""), owner = unit.value("owner_firm", "");
+    return key == wanted || tag == wanted || owner + "/" + unit.value("serial", "") == wanted ||
+           tag + " (" + owner + ")" == wanted;
 }
 
 void add_lines(std::vector<SheetLine>& lines, const Json& items)
@@ -94,6 +97,14 @@ Json open_shift(const Book& book, const std::string& site)
             fact.doc.value("start", std::int64_t{0}) > newest.value("start", std::int64_t{-1}))
             newest = fact.doc;
     return newest.contains("ended_at") ? Json::object() : newest;
+}
+
+rules::Day working_day(const Book& book, const std::string& site, rules::Instant now)
+{
+    const std::string zone = zone_of(book, site);
+    const Json shift = open_shift(book, site);
+    const rules::Instant start{shift.value("start", now.count())}, end{shift.value("end", now.count())};
+    return local_day(start <= now && now <= end ? start : now, zone);
 }
 
 Json plan_for(const Book& book, const std::string& site, rules::Day day)

@@ -21,7 +21,7 @@ public:
     using std::runtime_error::runtime_error;
 };
 
-// A unit by its tag, by OWNER/SERIAL or by its id. NotFound if there is none, or if two firms use the tag.
+// A unit by its tag, by OWNER/SERIAL, by its label or by its id. NotFound if there is none, or if two firms use the tag.
 std::string find_unit(const Book& book, const std::string& tag);
 
 Json doc(const Book& book, const std::string& kind, const std::string& key); // {} if there is none
@@ -38,6 +38,9 @@ std::string zone_of(const Book& book, const std::string& site); // "UTC" if ther
 
 // The newest shift of the site that has not been stood down; {} if there is none.
 Json open_shift(const Book& book, const std::string& site);
+
+// The day by which people are named for their work: that on which the open shift began, until its end; else today.
+rules::Day working_day(const Book& book, const std::string& site, rules::Instant now);
 
 // The plan in force there on that day, else the newest; {} if there is none.
 Json plan_for(const Book& book, const std::string& site, rules::Day day);

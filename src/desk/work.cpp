@@ -8,6 +8,7 @@
 
 #include <algorithm>
 #include <cstdlib>
+#include <set>
 
 namespace cotter::desk {
 
@@ -105,9 +106,11 @@ Entry inspect_trench(const Hand& hand, const std::string& site, const std::strin
     return entry(hand, "trench_inspection", place, {{"site", site}, {"safe", safe}});
 }
 
-Entry name_people(const Hand& hand, const std::string& site, const std::map<std::string, std::string>& roles)
+Entry name_people(const Hand& hand, const Book& book, const std::string& site,
+                  const std::map<std::string, std::string>& roles)
 {
-    return entry(hand, "people_today", site, {{"day", rules::to_string(hand.day)}, {"roles", roles}});
+    return entry(hand, "people_today", site,
+                 {{"day", rules::to_string(working_day(book, site, hand.at))}, {"roles", roles}});
 }
 
 Entry brief(const Hand& hand, const Json& plan, const std::string& person)
@@ -147,18 +150,35 @@ Entry lift_step(const Hand& hand, const std::string& kind, const std::string& li
     return entry(hand, kind, lift, Json::object());
 }
 
+Entry confirm_clock(const Hand& hand, const Book& book, const std::string& notice)
+{
+    return entry(hand, "clock_confirmed", book.state().device, {{"notice", notice}, {"to", hand.at.count()}});
+}
+
 namespace {
 
-// One that nobody has confirmed still says it.
+// One that is not confirmed still says it.
 bool is_said_already(const Book& book, const char* kind)
 {
     const auto notices = book.facts("clock");
     return std::any_of(notices.begin(), notices.end(), [&](const records::Fact& each) {
-        return each.doc.value("kind", "") == kind && each.doc.value("confirmed", Json::array()).empty();
+        return each.doc.value("kind", "") == kind && !is_confirmed(book, each.doc);
     });
 }
 
 } // namespace
+
+bool is_confirmed(const Book& book, const Json& notice)
+{
+    std::set<std::string> by_phone;
+    for (const Json& each : notice.value("confirmed", Json::array())) {
+        if (has_role(book, each.value("by", ""), "supervisor"))
+            return true;
+        if (each.value("how", "") == "phone")
+            by_phone.insert(each.value("by", ""));
+    }
+    return by_phone.size() >= 2;
+}
 
 std::vector<Entry> watch_the_clock(const Hand& hand, const Book& book, const ClockFacts& facts)
 {

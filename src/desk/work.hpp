@@ -45,7 +45,8 @@ Entry prove_devices(const Hand& hand, const std::string& machine, bool valves, b
 Entry confirm_place(const Hand& hand, const std::string& site, const std::string& place, bool level, bool ground,
                     bool services, bool zone);
 Entry inspect_trench(const Hand& hand, const std::string& site, const std::string& place, bool safe);
-Entry name_people(const Hand& hand, const std::string& site, const std::map<std::string, std::string>& roles);
+Entry name_people(const Hand& hand, const Book& book, const std::string& site,
+                  const std::map<std::string, std::string>& roles);
 Entry brief(const Hand& hand, const Json& plan, const std::string& person);
 Entry compare(const Hand& hand, const std::string& what, const std::string& id);
 Entry call_a_stop(const Hand& hand, const std::string& unit, const std::string& why);
@@ -54,6 +55,12 @@ Entry something_happened(const Hand& hand, const std::string& kind, const std::s
 // The lift with the whole decision as it is written (decision_form.hpp); its id is "lift " and the instant.
 Entry ask_for_a_lift(const Hand& hand, const rules::Question& question, Json decision);
 Entry lift_step(const Hand& hand, const std::string& kind, const std::string& lift); // picked_up, set_down, lift_done
+
+// Today's supervisor has compared the clock with another; `notice` is the hash of the record that doubted it.
+Entry confirm_clock(const Hand& hand, const Book& book, const std::string& notice);
+
+// By a supervisor, or by two people from a phone.
+bool is_confirmed(const Book& book, const Json& notice);
 
 // A notice if the wall clock stands before the newest record or the program's building, or drifted from the boot clock;
 // nothing if it is believed, or an unconfirmed notice says the same.

@@ -1,7 +1,5 @@
 #include "due_section.hpp"
 
-#include "amounts.hpp"
-
 #include <algorithm>
 #include <array>
 #include <cmath>
@@ -22,8 +20,9 @@ std::string without_weekday(const std::string& date) // "Fri 4 Dec"
 
 class Drawing {
 public:
-    Drawing(const std::vector<DueMark>& marks, rules::Day today, double width, double height)
-        : marks_{marks}, today_{today}, section_{{width, height, {}}, 0}
+    Drawing(const std::vector<DueMark>& marks, rules::Day today, double width, double height,
+            const std::function<std::string(rules::Day)>& name_of)
+        : marks_{marks}, today_{today}, name_of_{name_of}, section_{{width, height, {}}, 0}
     {
         narrow_ = width < narrow_width;
         staff_ = narrow_ ? 23 : 30;
@@ -73,7 +72,7 @@ private:
         for (double x = 2; x < f.width; x += 4)
             f.add(Line{{x, ground_ + 2.2}, {x + 2.2, ground_}, Pen::thin});
         f.add(Line{{staff_, 0}, {staff_, f.height}, Pen::thick});
-        const std::string today = words::short_day(today_);
+        const std::string today = name_of_(today_);
         f.add(Label{{staff_ - 3, ground_ - 2}, narrow_ ? without_weekday(today) : today, Align::right, capital});
     }
 
@@ -88,8 +87,7 @@ private:
             if (y > section_.figure.height - 3 || y < ground_ + 4)
                 continue;
             section_.figure.add(Line{{staff_ - 2, y}, {staff_, y}, Pen::thin});
-            section_.figure.add(
-                Label{{staff_ - 4, y + 1.4}, without_weekday(words::short_day(day)), Align::right, capital});
+            section_.figure.add(Label{{staff_ - 4, y + 1.4}, without_weekday(name_of_(day)), Align::right, capital});
         }
     }
 
@@ -187,6 +185,7 @@ private:
 
     const std::vector<DueMark>& marks_;
     rules::Day today_;
+    const std::function<std::string(rules::Day)>& name_of_;
     bool narrow_ = false;
     double staff_ = 30;
     std::vector<Placed> placed_;
@@ -196,9 +195,10 @@ private:
 
 } // namespace
 
-DueSection due_section(const std::vector<DueMark>& marks, rules::Day today, double width, double height)
+DueSection due_section(const std::vector<DueMark>& marks, rules::Day today, double width, double height,
+                       const std::function<std::string(rules::Day)>& name_of)
 {
-    return Drawing{marks, today, width, height}.drawn();
+    return Drawing{marks, today, width, height, name_of}.drawn();
 }
 
 } // namespace cotter::figures

@@ -3,6 +3,7 @@
 #include "day.hpp"
 #include "figure.hpp"
 
+#include <functional>
 #include <optional>
 #include <string>
 #include <vector>
@@ -23,6 +24,8 @@ struct DueSection {
     Figure figure;
     int left_out = 0;
 };
-DueSection due_section(const std::vector<DueMark>& marks, rules::Day today, double width, double height);
+// `name_of` says a day as a person reads it, weekday first: "Fri 4 Dec".
+DueSection due_section(const std::vector<DueMark>& marks, rules::Day today, double width, double height,
+                       const std::function<std::string(rules::Day)>& name_of);
 
 } // namespace cotter::figures

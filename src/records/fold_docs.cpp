@@ -71,6 +71,13 @@ void fill_newest(Fact& fact, const Said& said)
     fact.doc["by"] = said.back().entry.who;
 }
 
+void fill_without_answer(Fact& fact, const Said& said)
+{
+    fill_newest(fact, said);
+    fact.doc["machine"] = said.back().entry.about;
+    fact.about.push_back(said.back().entry.about);
+}
+
 void fill_shift(Fact& fact, const Said& said)
 {
     fact.doc = with_id(newest_body(said, "shift"), fact);
@@ -269,18 +276,29 @@ void fill_defect(Fact& fact, const Said& said)
 
 void fill(Fact& fact, const Said& said)
 {
-    static const std::map<std::string, void (*)(Fact&, const Said&)> by_kind{
-        {"model", fill_data},        {"chart", fill_data},
-        {"pipe", fill_data},         {"report", fill_data},
-        {"declaration", fill_paper}, {"interim", fill_paper},
-        {"shift", fill_shift},       {"person", fill_person},
-        {"check", fill_check},       {"stop", fill_stop},
-        {"event", fill_event},       {"setting", fill_setting},
-        {"lock", fill_looks},        {"place", fill_looks},
-        {"coupling", fill_coupling}, {"devices", fill_devices},
-        {"trench", fill_trench},     {"plan", fill_plan},
-        {"lift", fill_lift},         {"whereabouts", fill_whereabouts},
-        {"clock", fill_clock},       {"defect", fill_defect}};
+    static const std::map<std::string, void (*)(Fact&, const Said&)> by_kind{{"model", fill_data},
+                                                                             {"chart", fill_data},
+                                                                             {"pipe", fill_data},
+                                                                             {"report", fill_data},
+                                                                             {"declaration", fill_paper},
+                                                                             {"interim", fill_paper},
+                                                                             {"shift", fill_shift},
+                                                                             {"person", fill_person},
+                                                                             {"check", fill_check},
+                                                                             {"stop", fill_stop},
+                                                                             {"event", fill_event},
+                                                                             {"setting", fill_setting},
+                                                                             {"lock", fill_looks},
+                                                                             {"place", fill_looks},
+                                                                             {"coupling", fill_coupling},
+                                                                             {"devices", fill_devices},
+                                                                             {"trench", fill_trench},
+                                                                             {"plan", fill_plan},
+                                                                             {"lift", fill_lift},
+                                                                             {"whereabouts", fill_whereabouts},
+                                                                             {"clock", fill_clock},
+                                                                             {"defect", fill_defect},
+                                                                             {"without_answer", fill_without_answer}};
     const auto found = by_kind.find(fact.key.kind);
     (found == by_kind.end() ? fill_newest : found->second)(fact, said);
 }

@@ -18,35 +18,43 @@ std::string grouped(std::string digits)
 {
     if (digits.size() < 5)
         return digits;
-    for (std::size_t i = digits.size() - 3; i > 0 && i<digits.size(); i = i> 3 ? i - 3 : 0)
-        digits.insert(i, " ");
+    for (auto i = static_cast<std::ptrdiff_t>(digits.size()) - 3; i > 0; i -= 3)
+        digits.insert(static_cast<std::size_t>(i), " ");
     return digits;
 }
 
-std::string counted(double value, rules::Unit unit)
+// To `step`, up or down, past what a double cannot hold exactly.
+double rounded(double value, double step, Rounding to)
 {
+    const double steps = value / step;
+    return step * (to == Rounding::up ? std::ceil(steps - 1e-9) : std::floor(steps + 1e-9)) + 0.0;
+}
+
+std::string counted(double value, rules::Unit unit, Rounding to)
+{
+    const std::string count = whole(value, to);
     switch (unit) {
     case rules::Unit::none:
     case rules::Unit::person:
-    case rules::Unit::day: return whole(value);
-    case rules::Unit::kilogram: return whole(value) + " kg";
-    case rules::Unit::millimetre: return whole(value) + " mm";
-    case rules::Unit::millidegree: return fmt::format("{:.1f}\u00b0", value / 1000);
-    case rules::Unit::newton_metre: return whole(value) + " N m";
+    case rules::Unit::day: return count;
+    case rules::Unit::kilogram: return count + " kg";
+    case rules::Unit::millimetre: return count + " mm";
+    case rules::Unit::millidegree: return fmt::format("{:.1f}\u00b0", rounded(value, 100, to) / 1000);
+    case rules::Unit::newton_metre: return count + " N m";
     }
-    return whole(value);
+    return count;
 }
 
 } // namespace
 
-std::string whole(double value) { return grouped(fmt::format("{:.0f}", std::ceil(value - 1e-9) + 0.0)); }
+std::string whole(double value, Rounding to) { return grouped(fmt::format("{:.0f}", rounded(value, 1, to))); }
 
-std::string amount(const rules::Figure& value, rules::Unit unit)
+std::string amount(const rules::Figure& value, rules::Unit unit, Rounding to)
 {
     if (const auto* day = std::get_if<rules::Day>(&value))
         return long_day(*day);
     if (const auto* number = std::get_if<double>(&value))
-        return counted(*number, unit);
+        return counted(*number, unit, to);
     return "not known";
 }
 

@@ -9,8 +9,11 @@
 
 namespace cotter::words {
 
-std::string whole(double value); // rounded up for a load, so that it never looks lighter
-std::string amount(const rules::Figure& value, rules::Unit unit); // "1630 kg", "Fri 4 Dec 2026", "not known"
+// Up for what is measured, so that a load never looks lighter; down for a limit.
+enum class Rounding { up, down };
+std::string whole(double value, Rounding to = Rounding::up);
+std::string amount(const rules::Figure& value, rules::Unit unit,
+                   Rounding to = Rounding::up); // "1630 kg", "Fri 4 Dec 2026", "not known"
 std::string short_day(rules::Day day);                            // "Fri 4 Dec"
 std::string long_day(rules::Day day);                             // "Fri 4 Dec 2026"
 std::string metres(std::int64_t millimetres);                     // "6.2 m"

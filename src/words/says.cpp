@@ -45,7 +45,7 @@ std::string outside(const Finding& finding)
     if (finding.unit == Unit::none)
         return "Machine, attachment, pipe or place is not in it";
     return (finding.unit == Unit::kilogram ? "Load " : "Radius ") + amount(finding.measured, finding.unit) + " of " +
-           amount(finding.limit, finding.unit);
+           amount(finding.limit, finding.unit, Rounding::down);
 }
 
 class Filling {
@@ -53,7 +53,7 @@ public:
     Filling(const Finding& finding, const Question& question, const Naming& naming)
     {
         const std::string measured = amount(finding.measured, finding.unit);
-        const std::string limit = amount(finding.limit, finding.unit);
+        const std::string limit = amount(finding.limit, finding.unit, Rounding::down);
         put("who", finding.about.empty() ? "" : ": " + naming(finding.about));
         put("measured", measured);
         put("limit", limit);

@@ -189,6 +189,52 @@ TEST_CASE("the plan in force is printed, and a book without one says so")
     CHECK(not_refused(call({"plan", "--store", scratch.book().string()}), {"no lift plan"}) == "");
 }
 
+TEST_CASE("the records of a kind are listed newest first, with the names that the book still has")
+{
+    const SampleBook book;
+    const Ran all = book.run("list"), people = book.run("list person"), one = book.run("list person --about farrow");
+    CHECK(all.code == 0);
+    CHECK(all.lines().size() == book.run("verify --json").json()["records"]);
+    CHECK(people.lines().size() == 5);
+    REQUIRE(one.lines().size() == 1);
+    CHECK(one.lines()[0]["body"]["name"] == "I. Farrow (invented)");
+    CHECK(one.lines()[0]["by"] == "quill");
+    CHECK(one.lines()[0]["hash"].get<std::string>().size() == 64);
+    CHECK(book.run("list --newest 2").lines().size() == 2);
+    CHECK(book.run("list --newest 2").lines()[0] == all.lines()[0]);
+    CHECK(not_refused(book.run("list pipes"), {"pipes", "cotter help record"}) == "");
+    CHECK(not_refused(book.run("list --newest 0"), {"--newest", "0"}) == "");
+}
+
+TEST_CASE("a scrapped unit stays on the board and says so")
+{
+    const SampleBook book;
+    REQUIRE(book.record(record_line("dispatched", "cl-02", {{"purpose", "scrap"}})).code == 0);
+    bool found = false;
+    for (const Json& row : book.run("board --on 2026-11-25").lines())
+        found = found || (row["unit"] == "CL-02" && contains(row["stops"].dump(), "unit-scrapped"));
+    CHECK(found);
+}
+
+TEST_CASE("a long label is folded in the calendar, never within a character")
+{
+    const SampleBook book;
+    std::string tag;
+    for (int i = 0; i < 60; ++i)
+        tag += "\u00e9";
+    REQUIRE(book.record(record_line("unit", "odd-1", unit(tag, "Hire (invented)")) +
+                        record_line("examination_report", "rep-9", report("odd-1", "2026-12-01")))
+                .code == 0);
+    const std::string ics = book.run("board --on 2026-11-25 --ics").out;
+    std::istringstream lines{ics};
+    for (std::string line; std::getline(lines, line);)
+        CHECK(line.size() <= 76); // with its CR
+    std::string unfolded = ics;
+    for (auto at = unfolded.find("\r\n "); at != std::string::npos; at = unfolded.find("\r\n "))
+        unfolded.erase(at, 3);
+    CHECK(contains(unfolded, "SUMMARY:" + tag + " last day of use\r\n"));
+}
+
 TEST_CASE("verify prints what it counted, and exits 0 for a good book")
 {
     const SampleBook book;

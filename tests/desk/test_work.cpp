@@ -51,7 +51,7 @@ std::vector<Entry> every_act()
             prove_devices(hand, "m", true, false),
             confirm_place(hand, "s", "B", true, true, true, true),
             inspect_trench(hand, "s", "B", true),
-            name_people(hand, "s", {{"supervisor", "hallam"}}),
+            name_people(hand, book, "s", {{"supervisor", "hallam"}}),
             brief(hand, {{"id", "plan"}, {"issue", 2}}, "iqbal"),
             compare(hand, "model", "m"),
             call_a_stop(hand, "u", "bent"),
@@ -108,6 +108,25 @@ TEST_CASE("a shift is at most fourteen hours, and may cross midnight")
     CHECK(body["end"].get<std::int64_t>() - body["start"].get<std::int64_t>() == 14 * 3600);
     CHECK(body["last_day"] == "2026-11-25");
     CHECK(open_a_shift(some_hand(), "s", 14 * 3600, "Pacific/Auckland").body["last_day"] == "2026-11-26");
+}
+
+TEST_CASE("people named for a shift that crosses midnight stay named until its end")
+{
+    const auto at = [](const char* text) { return *parse_instant(text); };
+    FakeBook book;
+    book.with("site", "s", {{"zone", "Europe/London"}})
+        .with("shift", "night", {{"site", "s"},
+                                 {"start", at("2026-11-25T18:00:00Z").count()},
+                                 {"end", at("2026-11-26T05:00:00Z").count()}});
+    const auto day = [&](const char* now) { return rules::to_string(working_day(book, "s", at(now))); };
+    CHECK(day("2026-11-25T23:59:59Z") == "2026-11-25");
+    CHECK(day("2026-11-26T00:00:00Z") == "2026-11-25");
+    CHECK(day("2026-11-26T05:00:00Z") == "2026-11-25");
+    CHECK(day("2026-11-26T05:00:01Z") == "2026-11-26");
+    CHECK(day("2026-11-25T12:00:00Z") == "2026-11-25");
+    Hand hand = some_hand();
+    hand.at = at("2026-11-26T00:30:00Z");
+    CHECK(name_people(hand, book, "s", {}).body["day"] == "2026-11-25");
 }
 
 TEST_CASE("a lift that was asked for carries the question, the whole decision and the edition of the rules")
@@ -180,8 +199,13 @@ TEST_CASE("a notice that nobody has confirmed is not written again")
     CHECK(notice(book, -1) == "");
     FakeBook confirmed;
     confirmed.with(last_record(0, "boot-0", 5))
+        .with("person", "hallam", {{"admission", {{"roles", {"supervisor"}}}}})
         .with("clock", "h", {{"kind", "back"}, {"confirmed", {{{"by", "hallam"}}}}});
     CHECK(notice(confirmed, -1) == "back");
+    FakeBook by_another;
+    by_another.with(last_record(0, "boot-0", 5))
+        .with("clock", "h", {{"kind", "back"}, {"confirmed", {{{"by", "farrow"}}}}});
+    CHECK(notice(by_another, -1) == "");
 }
 
 TEST_CASE("an empty book and a sample book have no clock to be watched")
@@ -204,6 +228,7 @@ TEST_CASE("a unit is found by tag, by owner and serial and by its id, and by not
     book.with("unit", "u-3", {{"tag", "PC-07"}, {"owner_firm", "Ridgeway"}, {"serial", "1"}});
     CHECK_THROWS_AS(find_unit(book, "PC-07"), NotFound);
     CHECK(label_of(book, "u-1") == "PC-07 (Fenwold)");
+    CHECK(find_unit(book, "PC-07 (Fenwold)") == "u-1");
     CHECK(label_of(book, "u-2") == "PC-08");
 }
 

@@ -18,7 +18,7 @@ LAYERS = {
     "rules": {"rules", "date"},
     "records": {"records", "rules", "date", "nlohmann", "sodium"},
     "words": {"words", "rules", "date", "fmt"},
-    "figures": {"figures", "words", "rules", "date"},
+    "figures": {"figures", "rules", "date"},
     "desk": {"desk", "records", "rules", "date", "zone", "nlohmann"},
     "db": {"db", "records", "rules", "date", "nlohmann", "SQLiteCpp", "sqlite3"},
     "ui": {"ui", "desk", "words", "figures", "records", "rules", "date", "nlohmann", "imgui", "GLFW", "GL"},

@@ -41,6 +41,11 @@ void change_setting(Rig& rig, const std::string& to)
     rig.tap(to);
 }
 
+std::string state_on_record(const records::Book& book)
+{
+    return desk::doc(book, "setting", desk::find_unit(book, "CL-02"))["records"].back()["state"].get<std::string>();
+}
+
 // Where the pin must not stand for the pipe of the sample's story, and where it must.
 struct Story {
     std::string wrong, right;
@@ -78,9 +83,7 @@ TEST_CASE("a shift: wrong hole, check, setting changed by two, the items it touc
     SampleBook sample;
     Rig rig{sample.store(), ui::Door::cab};
     const Story holes = story(sample.store());
-    const auto standing = desk::doc(sample.store(), "setting", desk::find_unit(sample.store(), "CL-02"))["records"]
-                              .back()["state"]
-                              .get<std::string>();
+    const std::string standing = state_on_record(sample.store());
     go_to_the_sheet(rig, name_of(sample.store(), "pipe", "sk-600"), standing);
     CHECK(rig.shows("DO NOT LIFT"));
     CHECK(rig.shows("Set to " + standing));
@@ -151,4 +154,109 @@ TEST_CASE("a drag that ends on a button does not press it, a tap does")
     CHECK(rig.target("Cab"));
     rig.tap("Cab");
     CHECK_FALSE(rig.target("Cab"));
+}
+
+namespace {
+
+// Everything done that the sample's morning leaves open, up to MAY LIFT.
+void make_ready(SampleBook& sample, Rig& rig)
+{
+    const Story holes = story(sample.store());
+    go_to_the_sheet(rig, name_of(sample.store(), "pipe", "sk-600"), state_on_record(sample.store()));
+    check_all(rig);
+    change_setting(rig, holes.right);
+    rig.tap("B. Oakes (invented)");
+    rig.tap(holes.right);
+    check_all(rig);
+}
+
+desk::Hand hand_at(const Rig& rig, const std::string& by)
+{
+    desk::Hand hand;
+    hand.by = by;
+    hand.at = rig.now;
+    hand.day = rules::utc_day(rig.now);
+    return hand;
+}
+
+} // namespace
+
+TEST_CASE("an item answered stop is in the book at once, whatever is pressed then")
+{
+    SampleBook sample;
+    Rig rig{sample.store(), ui::Door::cab};
+    go_to_the_sheet(rig, name_of(sample.store(), "pipe", "sk-600"), story(sample.store()).wrong);
+    rig.tap("Check");
+    rig.tap("Right");
+    rig.tap("Stop");
+    const auto newest = sample.store().newest("pre_use_check", 1).front().entry;
+    REQUIRE(newest.body["answers"].size() == 2);
+    CHECK(newest.body["answers"][1]["answer"] == "stop");
+    rig.tap("Understood");
+    rig.tap("Right");
+    rig.tap("Leave it");
+    CHECK(sample.store().newest("pre_use_check", 1).front().entry.body["answers"].size() == 1);
+    CHECK(rig.shows("DO NOT LIFT"));
+}
+
+TEST_CASE("while the load is up the plate says LOAD UP, and a stop that arrives says to set down first")
+{
+    SampleBook sample;
+    Rig rig{sample.store(), ui::Door::cab};
+    make_ready(sample, rig);
+    rig.tap("Lift");
+    CHECK(rig.shows("MAY LIFT"));
+    rig.tap("Load is up");
+    CHECK(rig.shows("LOAD UP"));
+    sample.store().append({call_a_stop(hand_at(rig, "iqbal"), desk::find_unit(sample.store(), "CL-02"), "crack seen")});
+    rig.frame();
+    CHECK(rig.shows("Set down safely, then stop."));
+    rig.tap("Set down, lift done");
+    CHECK(rig.shows("DO NOT LIFT"));
+    CHECK(sample.store().newest("lift_done", 1).size() == 1);
+}
+
+TEST_CASE("a stop that arrives after the answer offers no lifting, and asks for a load that may hang to be set down")
+{
+    SampleBook sample;
+    Rig rig{sample.store(), ui::Door::cab};
+    make_ready(sample, rig);
+    rig.tap("Lift");
+    sample.store().append({call_a_stop(hand_at(rig, "iqbal"), desk::find_unit(sample.store(), "CL-02"), "crack seen")});
+    rig.frame();
+    CHECK(rig.shows("DO NOT LIFT"));
+    CHECK(rig.shows("If a load hangs, set it down safely, then stop."));
+    CHECK_FALSE(rig.target("Load is up"));
+    CHECK_FALSE(rig.target("Lift done"));
+}
+
+TEST_CASE("a program that is opened while a load is up by the record asks for it to be set down")
+{
+    SampleBook sample;
+    {
+        Rig rig{sample.store(), ui::Door::cab};
+        make_ready(sample, rig);
+        rig.tap("Lift");
+        rig.tap("Load is up");
+    }
+    Rig rig{sample.store(), ui::Door::cab};
+    rig.tap("I. Farrow (invented)");
+    CHECK(rig.shows("LOAD UP"));
+    CHECK(rig.shows("If a load hangs, set it down safely, then stop."));
+    rig.tap("Set down, lift done");
+    CHECK(rig.target("EX-21"));
+}
+
+TEST_CASE("with no shift open the operator opens one, which the book takes")
+{
+    SampleBook sample;
+    const std::string site = desk::current_site(sample.store());
+    Rig rig{sample.store(), ui::Door::cab};
+    rig.now = rig.now + rules::Instant{86'400}; // yesterday's has ended
+    rig.tap("I. Farrow (invented)");
+    CHECK(rig.shows("No shift is open"));
+    rig.tap("10 hours");
+    const auto shift = desk::open_shift(sample.store(), site);
+    CHECK(shift["end"].get<std::int64_t>() - shift["start"].get<std::int64_t>() == 10 * 3600);
+    CHECK(rig.target("EX-21"));
 }

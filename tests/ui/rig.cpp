@@ -22,40 +22,33 @@ fs::path new_folder()
 // Made once a run; each test has a copy. A closed book is one file and its key.
 class Made {
 public:
-    Made() : folder_{new_folder()}
+    Made()
     {
         const std::string make = "COTTER=" COTTER_PROGRAM " " COTTER_SOURCE "/sample_site/make " +
-                                 (folder_ / "sample.db").string() + " --on 2026-11-25 >/dev/null";
+                                 (folder_.path() / "sample.db").string() + " --on 2026-11-25 >/dev/null";
         if (std::system(make.c_str()) != 0)
             throw std::runtime_error{"sample_site/make failed"};
     }
-    Made(const Made&) = delete;
-    Made& operator=(const Made&) = delete;
-    ~Made() { fs::remove_all(folder_); }
     void copy_to(const fs::path& folder) const
     {
         for (const char* name : {"sample.db", "sample.db.key"})
-            fs::copy_file(folder_ / name, folder / name);
+            fs::copy_file(folder_.path() / name, folder / name);
     }
 
 private:
-    fs::path folder_;
+    Folder folder_;
 };
 
 } // namespace
 
-SampleBook::SampleBook() : folder_{new_folder()}
+Folder::Folder() : path_{new_folder()} {}
+
+SampleBook::SampleBook()
 {
     static const Made made;
-    made.copy_to(folder_);
+    made.copy_to(folder_.path());
     store_ = db::Store::open(path());
     store_->check_on_opening();
-}
-
-SampleBook::~SampleBook()
-{
-    store_.reset();
-    fs::remove_all(folder_);
 }
 
 Rig::Rig(records::Book& book, ui::Door door, Glass glass)
@@ -66,6 +59,7 @@ Rig::Rig(records::Book& book, ui::Door door, Glass glass)
     io.DisplaySize = {glass.width, glass.height};
     io.DeltaTime = 1.0F / 60.0F;
     io.IniFilename = nullptr;
+    ui::map_keys(io);
     theme_ = std::make_unique<ui::Theme>(glass.px_per_mm);
     unsigned char* pixels = nullptr;
     int width = 0, height = 0;
@@ -124,6 +118,15 @@ void Rig::press(float x, float y, float to_y)
     frame();
     ui::feed_pointer(io, {-1, -1});
     now = now + rules::Instant{60};
+    frame();
+    frame();
+}
+
+void Rig::key(ImGuiKey key)
+{
+    ui::feed_key(ImGui::GetIO(), key, true);
+    frame();
+    ui::feed_key(ImGui::GetIO(), key, false);
     frame();
     frame();
 }

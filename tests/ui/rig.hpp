@@ -13,16 +13,31 @@
 
 namespace cotter::tests {
 
+// A folder of its own, gone at its end.
+class Folder {
+public:
+    Folder();
+    Folder(const Folder&) = delete;
+    Folder& operator=(const Folder&) = delete;
+    ~Folder() { std::filesystem::remove_all(path_); }
+    const std::filesystem::path& path() const { return path_; }
+
+private:
+    std::filesystem::path path_;
+};
+
 // A sample book of 2026-11-25, made afresh by sample_site/make.
 class SampleBook {
 public:
     SampleBook();
-    ~SampleBook();
+    ~SampleBook() { store_.reset(); }
+    SampleBook(const SampleBook&) = delete;
+    SampleBook& operator=(const SampleBook&) = delete;
     db::Store& store() { return *store_; }
-    std::filesystem::path path() const { return folder_ / "sample.db"; }
+    std::filesystem::path path() const { return folder_.path() / "sample.db"; }
 
 private:
-    std::filesystem::path folder_;
+    Folder folder_;
     std::unique_ptr<db::Store> store_;
 };
 
@@ -41,6 +56,7 @@ public:
     void frame();
     void tap(const std::string& words);            // throws if it is not on the screen
     void drag(const std::string& words, float px); // presses on it, moves down by px, lets go
+    void key(ImGuiKey key);                        // pressed and let go
     bool shows(const std::string& words) const;    // a text that holds these words
     const ui::Seen* target(const std::string& words) const;
     const std::vector<ui::Seen>& seen() const { return seen_; }

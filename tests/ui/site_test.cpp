@@ -69,3 +69,68 @@ TEST_CASE("a book without units says what to do first")
         CHECK(rig.shows("No unit is in the book yet"));
     }
 }
+
+TEST_CASE("Site works by keyboard: arrows go from button to button, space presses, Page Down turns the list")
+{
+    SampleBook sample;
+    Rig rig{sample.store(), ui::Door::site};
+    for (int i = 0; i < 8 && rig.shows("What falls due when"); ++i) {
+        rig.key(ImGuiKey_RightArrow);
+        rig.key(ImGuiKey_Space);
+    }
+    REQUIRE(rig.shows("Stopped now, and why"));
+    const auto first_line = [&] {
+        for (const auto& each : rig.seen())
+            if (!each.target && each.text.find(": ") != std::string::npos)
+                return each.text;
+        return std::string{};
+    };
+    const std::string before = first_line();
+    rig.key(ImGuiKey_PageDown);
+    CHECK(first_line() != before);
+    rig.key(ImGuiKey_PageUp);
+    CHECK(first_line() == before);
+}
+
+TEST_CASE("a lift made without an answer is shown with its reason")
+{
+    SampleBook sample;
+    desk::Hand hand;
+    hand.by = "hallam";
+    hand.at = *desk::parse_instant("2026-11-25T07:50:00Z");
+    hand.day = rules::utc_day(hand.at);
+    sample.store().append({entry(hand, "lift_without_answer", "ex-21", {{"why", "Trapped leg, tablet dead"}})});
+    Rig rig{sample.store(), ui::Door::site};
+    rig.tap("Stopped now");
+    CHECK(rig.shows("Lifted without an answer: EX-21"));
+    CHECK(rig.shows("Trapped leg, tablet dead"));
+}
+
+TEST_CASE("a clock that is not believed is confirmed by the supervisor of the day")
+{
+    const tests::Folder folder;
+    auto store =
+        db::Store::make(folder.path() / "book.db", {"a device", false, rules::Instant{1795590000}, rules::Day{}});
+    const auto at = *desk::parse_instant("2026-11-25T07:50:00Z");
+    desk::Hand hand;
+    hand.by = "hallam";
+    hand.at = at;
+    hand.day = rules::utc_day(at);
+    store->append({entry(hand, "site", "s", {{"name", "S"}, {"zone", "Europe/London"}}),
+                   entry(hand, "person", "hallam", {{"name", "O. Hallam (invented)"}}),
+                   entry(hand, "admission", "hallam", {{"site", "s"}, {"card_seen", true}, {"roles", {"supervisor"}}}),
+                   entry(hand, "clock_notice", store->state().device, {{"kind", "back"}})});
+    Rig rig{*store, ui::Door::site};
+    rig.tap("Stopped now");
+    CHECK(rig.shows("The clock went back"));
+    rig.tap("Confirm");
+    CHECK(rig.shows("No supervisor is named"));
+    rig.tap("Back");
+    store->append({name_people(hand, *store, "s", {{"supervisor", "hallam"}})});
+    rig.frame();
+    rig.tap("Confirm");
+    CHECK(rig.shows("Is it Wed 25 Nov 2026"));
+    rig.tap("Yes, it is");
+    CHECK(rig.shows("Nothing is stopped now"));
+    CHECK(desk::is_confirmed(*store, store->facts("clock")[0].doc));
+}

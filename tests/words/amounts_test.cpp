@@ -39,7 +39,10 @@ TEST_CASE("each unit has its sign")
     CHECK(amount(Figure{800.0}, Unit::millimetre) == "800 mm");
     CHECK(amount(Figure{19'620.0}, Unit::newton_metre) == "19 620 N m");
     CHECK(amount(Figure{45'000.0}, Unit::millidegree) == "45.0\u00b0");
-    CHECK(amount(Figure{52'340.0}, Unit::millidegree) == "52.3\u00b0");
+    CHECK(amount(Figure{52'340.0}, Unit::millidegree) == "52.4\u00b0");
+    CHECK(amount(Figure{60'001.0}, Unit::millidegree) == "60.1\u00b0");
+    CHECK(amount(Figure{2062.5}, Unit::kilogram) == "2063 kg");
+    CHECK(amount(Figure{2062.5}, Unit::kilogram, cotter::words::Rounding::down) == "2062 kg");
     CHECK(amount(Figure{2.0}, Unit::none) == "2");
     CHECK(amount(Figure{2.0}, Unit::person) == "2");
 }
