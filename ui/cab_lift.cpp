@@ -107,11 +107,8 @@ void Cab::lift(Sheet& sheet)
     if (*pressed == choice.options.size())
         return go(Page::sheet);
     const bool goes_up = decision_.may_lift() && *pressed == 0;
-    write(lift_step(outside_.hand(operator_),
-                    goes_up                ? "picked_up"
-                    : decision_.may_lift() ? "lift_done"
-                                           : "set_down",
-                    lift_));
+    const std::string done = decision_.may_lift() ? "lift_done" : "set_down";
+    write(lift_step(outside_.hand(operator_), goes_up ? "picked_up" : done, lift_));
     go(goes_up ? Page::load_up : Page::sheet);
 }
 
@@ -124,8 +121,9 @@ void Cab::load_up(Sheet& sheet)
     const std::string says = may_lift ? "On the signaller's signal, nobody inside the zone."
                              : known  ? "Set down safely, then stop."
                                       : "If a load hangs, set it down safely, then stop.";
-    const Choice choice{says,  "", {{"Set down, lift done", "the pipe is laid", figures::Sign::in_order}},
-                        false, "", Plate{may_lift, true, says}};
+    const Choice choice{
+        says,  "", {{"Set down, lift done", "the pipe is laid", figures::Sign::in_order}},
+        false, "", Plate{may_lift, true, may_lift ? "No touch until it is down" : "By the record a load hangs"}};
     if (!ask(sheet, choice))
         return;
     write(lift_step(outside_.hand(operator_), "set_down", lift_));

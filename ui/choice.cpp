@@ -54,7 +54,7 @@ std::optional<std::size_t> draw(Sheet& sheet, const Choice& choice, std::size_t&
     const double head =
         sheet.wrapped({margin, plate.h + 8, sheet.width() - 2 * margin, 0}, Letter::heading, choice.question, 3);
     const double hint = sheet.wrapped({margin, plate.h + 10 + head, sheet.width() - 2 * margin, 0}, Letter::text,
-                                      choice.hint, 6, day.second);
+                                      choice.hint, 6, choice.plate ? day.ink : day.second);
     const double top = plate.h + 16 + head + hint,
                  bottom = sheet.height() - title_height(sheet) - glove.target - 2 * glove.gap;
     const Grid grid = grid_for(sheet, choice, top, bottom);

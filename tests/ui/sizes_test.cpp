@@ -79,6 +79,57 @@ TEST_CASE("the Cab's targets are 19 mm and 6 mm apart, and no text is clipped")
     }
 }
 
+TEST_CASE("the pages of a lift keep to the Cab's sizes, and no text is clipped")
+{
+    for (const Glass& glass : glasses) {
+        SampleBook sample;
+        Rig rig{sample.store(), ui::Door::cab, glass};
+        CAPTURE(glass.width);
+        const std::string pipe = sample.store().fact("pipe", "sk-450")->doc.value("name", "");
+        for (const std::string& next :
+             {std::string{"T. Dunmore (invented)"}, std::string{"EX-14"}, pipe, std::string{"Lift"},
+              std::string{"Load is up"}, std::string{"Set down, lift done"}, std::string{"Report"},
+              std::string{"Knock"}}) {
+            rig.tap(next);
+            check_page(rig, 19, "after " + next);
+            check_gaps(rig, 6);
+        }
+    }
+}
+
+TEST_CASE("the pages of a moved pin keep to the Cab's sizes, and no text is clipped")
+{
+    for (const Glass& glass : glasses) {
+        SampleBook sample;
+        Rig rig{sample.store(), ui::Door::cab, glass};
+        for (const std::string& next : {std::string{"I. Farrow (invented)"}, std::string{"EX-21"}, pipe_name(sample),
+                                        std::string{"hole 2"}, std::string{"Move"}})
+            rig.tap(next);
+        for (int i = 0; i < 30 && rig.target("Done"); ++i) {
+            check_page(rig, 19, "step");
+            rig.tap("Done");
+        }
+        for (const char* next : {"hole 4", "B. Oakes (invented)"}) {
+            check_page(rig, 19, next);
+            check_gaps(rig, 6);
+            rig.tap(next);
+        }
+        check_page(rig, 19, "second look");
+    }
+}
+
+TEST_CASE("a page without an open shift keeps to the Cab's sizes")
+{
+    for (const Glass& glass : glasses) {
+        SampleBook sample;
+        Rig rig{sample.store(), ui::Door::cab, glass};
+        rig.now = rig.now + rules::Instant{86'400};
+        rig.tap("I. Farrow (invented)");
+        check_page(rig, 19, "shift");
+        check_gaps(rig, 6);
+    }
+}
+
 TEST_CASE("Site and Yard have targets of 10 mm, 2 mm apart, and no text is clipped")
 {
     for (const Glass& glass : glasses) {
@@ -89,6 +140,11 @@ TEST_CASE("Site and Yard have targets of 10 mm, 2 mm apart, and no text is clipp
         check_gaps(site, 2);
         site.tap("Stopped now");
         check_page(site, 10, "stopped");
+        for (const char* next : {"People today", "Signaller", "Back", "Back", "Place", "Mark C"}) {
+            site.tap(next);
+            check_page(site, 10, next);
+            check_gaps(site, 2);
+        }
     }
     for (const Glass& glass : glasses) {
         SampleBook sample;
