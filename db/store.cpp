@@ -33,6 +33,15 @@ void clear_unfinished(const fs::path& path)
                          " stands without its book; bring the book back, or move the key away"};
 }
 
+// What is renamed is the file alone, so everything must stand in it.
+void write_back_the_log(SQLite::Database& database)
+try {
+    if (database.execAndGet("PRAGMA wal_checkpoint(TRUNCATE)").getInt() != 0)
+        throw StoreError{"the new book cannot be written back whole; try again"};
+} catch (const SQLite::Exception& e) {
+    throw StoreError{std::string{"the new book is not made: "} + e.what()};
+}
+
 Entry device_entry(const NewBook& facts, const records::DeviceKey& key)
 {
     Entry entry;
@@ -118,7 +127,9 @@ std::unique_ptr<Store> Store::make(const fs::path& given, const NewBook& facts)
     {
         Store store{make_file(unfinished(path)), key};
         store.append({device_entry(facts, key)});
+        write_back_the_log(*store.database_);
     }
+    fs::remove(unfinished(path).string() + "-wal"); // written back; closing may have failed to
     write_key(path, key);
     sync_path(unfinished(path));
     fs::rename(unfinished(path), path);
@@ -240,10 +251,12 @@ std::vector<Record> Store::newest(const std::string& kind, std::size_t count) co
 }
 
 void Store::rebuild()
-{
+try {
     SQLite::Transaction transaction{*database_, SQLite::TransactionBehavior::IMMEDIATE};
     projection_.rebuild();
     transaction.commit();
+} catch (const SQLite::Exception& e) {
+    throw StoreError{std::string{"the tables are not derived anew: "} + e.what()};
 }
 
 } // namespace cotter::db
