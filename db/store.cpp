@@ -83,6 +83,14 @@ const records::Kind& kind_of(const Entry& entry)
     return *kind;
 }
 
+// What cannot be read is damage.
+template <class Read> auto reading(Read read)
+try {
+    return read();
+} catch (const SQLite::Exception& e) {
+    throw DamagedError{std::string{"the book cannot be read: "} + e.what()};
+}
+
 } // namespace
 
 Store::Store(std::unique_ptr<SQLite::Database> database, std::optional<records::DeviceKey> key)
@@ -144,8 +152,10 @@ records::BookState Store::state() const
     state.checked = checked_;
     state.damaged = damaged_;
     state.device = device_;
-    state.head = table_.head_of(device_);
-    state.newest_record_at = rules::Instant{table_.newest_at()};
+    reading([&] {
+        state.head = table_.head_of(device_);
+        state.newest_record_at = rules::Instant{table_.newest_at()};
+    });
     return state;
 }
 
@@ -227,27 +237,42 @@ try {
 
 std::optional<records::Fact> Store::fact(const std::string& kind, const std::string& key) const
 {
-    return projection_.fact({kind, key});
+    return reading([&] { return projection_.fact({kind, key}); });
 }
 
-std::vector<records::Fact> Store::facts(const std::string& kind) const { return projection_.facts(kind); }
+std::vector<records::Fact> Store::facts(const std::string& kind) const
+{
+    return reading([&] { return projection_.facts(kind); });
+}
 
 std::vector<records::Fact> Store::facts_about(const std::string& kind, const std::string& about) const
 {
-    return projection_.facts_about(kind, about);
+    return reading([&] { return projection_.facts_about(kind, about); });
 }
 
 std::optional<std::string> Store::private_value(const std::string& subject, const std::string& field) const
 {
-    SQLite::Statement query{*database_, "SELECT value FROM private WHERE subject = ? AND field = ?"};
-    query.bind(1, subject);
-    query.bind(2, field);
-    return query.executeStep() ? std::optional{query.getColumn(0).getString()} : std::nullopt;
+    return reading([&]() -> std::optional<std::string> {
+        SQLite::Statement query{*database_, "SELECT value FROM private WHERE subject = ? AND field = ?"};
+        query.bind(1, subject);
+        query.bind(2, field);
+        return query.executeStep() ? std::optional{query.getColumn(0).getString()} : std::nullopt;
+    });
+}
+
+std::optional<Record> Store::find(const std::string& hash) const
+{
+    return reading([&] { return table_.find(hash); });
 }
 
 std::vector<Record> Store::newest(const std::string& kind, std::size_t count) const
 {
-    return table_.newest(kind, count);
+    return reading([&] { return table_.newest(kind, count); });
+}
+
+std::string Store::derived_tables() const
+{
+    return reading([&] { return projection_.dump(); });
 }
 
 void Store::rebuild()

@@ -59,7 +59,7 @@ public:
     std::vector<records::Fact> facts(const std::string& kind) const override;
     std::vector<records::Fact> facts_about(const std::string& kind, const std::string& about) const override;
     std::optional<std::string> private_value(const std::string& subject, const std::string& field) const override;
-    std::optional<records::Record> find(const std::string& hash) const override { return table_.find(hash); }
+    std::optional<records::Record> find(const std::string& hash) const override;
     std::vector<records::Record> newest(const std::string& kind, std::size_t count) const override;
 
     // Pages and the chain of hashes; signatures, bodies and derived tables are `verify`'s. No lift before it is done.
@@ -69,7 +69,7 @@ public:
     Verified verify() const;
 
     void rebuild();
-    std::string derived_tables() const { return projection_.dump(); }
+    std::string derived_tables() const;
     SQLite::Database& database() { return *database_; }
 
 private:
