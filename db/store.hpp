@@ -5,6 +5,7 @@
 #include "book.hpp"
 #include "private_data.hpp"
 #include "projection.hpp"
+#include "receipt.hpp"
 #include "record_table.hpp"
 
 #include <SQLiteCpp/Database.h>
@@ -67,6 +68,11 @@ public:
 
     // Every hash, link, number, signature, copy, body, private row and derived table.
     Verified verify() const;
+
+    // "" if the book still holds what the receipt says it held; else what is wrong.
+    std::string compare(const records::Receipt& receipt) const;
+
+    records::Receipt receipt(rules::Instant at) const; // of all records; StoreError without the device's key
 
     void rebuild();
     std::string derived_tables() const;

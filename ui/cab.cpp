@@ -227,6 +227,7 @@ void Cab::draw_page(Sheet& sheet)
     case Page::report_unit: return report_unit(sheet);
     case Page::lift: return lift(sheet);
     case Page::load_up: return load_up(sheet);
+    case Page::receipt: return receipt(sheet);
     case Page::gone: return;
     }
 }

@@ -39,6 +39,7 @@ private:
         report_unit,
         lift,
         load_up,
+        receipt,
         gone
     };
 
@@ -67,6 +68,7 @@ private:
     void ask_for_lift();
     void lift(Sheet& sheet);
     void load_up(Sheet& sheet);
+    void receipt(Sheet& sheet);
 
     void go(Page page);
     void write(records::Entry entry);
@@ -90,6 +92,7 @@ private:
     std::vector<desk::CheckAnswer> answers_;
     std::optional<rules::Finding> explained_;
     std::string reported_, lift_;
+    records::Receipt receipt_;
     rules::Question question_;
     rules::Decision decision_;
     std::string thought_of_;

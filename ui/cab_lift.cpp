@@ -47,7 +47,8 @@ void Cab::report(Sheet& sheet)
         const Json shift = desk::open_shift(outside_.book, desk::current_site(outside_.book));
         if (!shift.empty())
             write(stand_down(outside_.hand(operator_), shift.value("id", "")));
-        return go(Page::gone);
+        receipt_ = outside_.receipt();
+        return go(Page::receipt);
     }
     go(Page::sheet);
 }

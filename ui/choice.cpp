@@ -20,12 +20,12 @@ struct Grid {
 
 constexpr double margin = 6;
 
-Grid grid_for(const Sheet& sheet, const Choice& choice, double top, double bottom)
+Grid grid_for(const Choice& choice, double width, double top, double bottom)
 {
     Grid grid{1, 1, 0, 24, choice.apart ? glove.opposite_gap : glove.gap};
-    grid.columns = sheet.width() > 180 && choice.options.size() > 2 ? 3 : choice.options.size() > 1 ? 2 : 1;
-    grid.w = (sheet.width() - 2 * margin - grid.gap * static_cast<double>(grid.columns - 1)) /
-             static_cast<double>(grid.columns);
+    grid.columns = width > 180 && choice.options.size() > 2 ? 3 : choice.options.size() > 1 ? 2 : 1;
+    grid.w =
+        (width - 2 * margin - grid.gap * static_cast<double>(grid.columns - 1)) / static_cast<double>(grid.columns);
     grid.rows = std::max<std::size_t>(1, static_cast<std::size_t>((bottom - top + grid.gap) / (grid.h + grid.gap)));
     return grid;
 }
@@ -48,16 +48,17 @@ bool draw_option(Sheet& sheet, const Choice::Option& option, const Box& box)
 std::optional<std::size_t> draw(Sheet& sheet, const Choice& choice, std::size_t& page)
 {
     sheet.fill({0, 0, sheet.width(), sheet.height()}, day.ground);
+    const double width = sheet.width() - choice.kept_right;
     const Box plate{0, 0, std::min(sheet.width(), 135.0), choice.plate ? plate_mm : 0};
     if (choice.plate)
         draw(sheet, *choice.plate, plate);
     const double head =
-        sheet.wrapped({margin, plate.h + 8, sheet.width() - 2 * margin, 0}, Letter::heading, choice.question, 3);
-    const double hint = sheet.wrapped({margin, plate.h + 10 + head, sheet.width() - 2 * margin, 0}, Letter::text,
-                                      choice.hint, 6, choice.plate ? day.ink : day.second);
+        sheet.wrapped({margin, plate.h + 8, width - 2 * margin, 0}, Letter::heading, choice.question, 3);
+    const double hint = sheet.wrapped({margin, plate.h + 10 + head, width - 2 * margin, 0}, Letter::text, choice.hint,
+                                      6, choice.plate ? day.ink : day.second);
     const double top = plate.h + 16 + head + hint,
                  bottom = sheet.height() - title_height(sheet) - glove.target - 2 * glove.gap;
-    const Grid grid = grid_for(sheet, choice, top, bottom);
+    const Grid grid = grid_for(choice, width, top, bottom);
     const std::size_t fit = grid.columns * grid.rows,
                       pages = (choice.options.size() + fit - 1) / std::max<std::size_t>(fit, 1);
     if (page >= std::max<std::size_t>(pages, 1))

@@ -19,6 +19,7 @@ struct Choice {
     bool apart = false; // opposites: the gap between them is wider
     std::string back = "Back";
     std::optional<Plate> plate = std::nullopt; // over the question, where a lift is answered
+    double kept_right = 0;                     // mm that stay free for a picture
 };
 
 // The index of what was pressed; options.size() for back. `page` turns over where the options do not fit.

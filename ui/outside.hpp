@@ -2,6 +2,7 @@
 
 // What the program gives the screens: the book, the clock, and a hand to write with.
 
+#include "receipt.hpp"
 #include "work.hpp"
 
 #include <functional>
@@ -13,6 +14,7 @@ struct Outside {
     records::Book& book;
     std::function<rules::Instant()> now;
     std::function<desk::Hand(const std::string& by)> hand;
+    std::function<records::Receipt()> receipt; // of the book as it is now
 };
 
 } // namespace cotter::ui

@@ -13,6 +13,18 @@ constexpr double row_mm = 10.2;
 
 bool in_two_rows(const Sheet& sheet) { return sheet.width() < 200; }
 
+// How long ago somebody else had a receipt of the book.
+std::string witnessed(const records::Book& book, rules::Instant now)
+{
+    const auto receipt = book.fact("witness", book.state().device);
+    if (!receipt)
+        return "not witnessed";
+    const std::int64_t hours = std::max<std::int64_t>(0, now.count() - receipt->at) / 3600;
+    return hours < 1    ? "witnessed just now"
+           : hours < 48 ? "witnessed " + std::to_string(hours) + " h ago"
+                        : "witnessed " + std::to_string(hours / 24) + " d ago";
+}
+
 } // namespace
 
 TitleBlock title_block(const Outside& outside, const std::string& role, const std::string& person)
@@ -26,7 +38,7 @@ TitleBlock title_block(const Outside& outside, const std::string& role, const st
         {"SITE", site.empty() ? "none yet" : desk::shown_name(book, site)},
         {"DAY", words::long_day(desk::local_day(now, zone)) + " " + words::clock_time(desk::local_minutes(now, zone))},
         {role, person.empty() ? "-" : desk::shown_name(book, person)},
-        {"RECORD", std::to_string(state.head.seq) + " \u00b7 not witnessed"},
+        {"RECORD", std::to_string(state.head.seq) + " \u00b7 " + witnessed(book, now)},
         {"TO SEND", state.sample ? "SAMPLE" : "none"}};
     return block;
 }

@@ -121,6 +121,7 @@ const std::vector<std::pair<std::string, std::string>>& examples()
         {"record", "echo '{\"about\": \"farrow\", \"body\": {\"name\": \"I. Farrow (invented)\"}}' | cotter record "
                    "person --store BOOK --as quill"},
         {"list", "cotter list stop_called --store BOOK --newest 5"},
+        {"receipt", "cotter receipt --store BOOK --as quill --to 'site diary'"},
         {"plan", "cotter plan --store BOOK"},
         {"board", "cotter board --store BOOK --within 14"},
         {"verify", "cotter verify --store BOOK"},

@@ -103,7 +103,8 @@ int open_screens(const Options& options, ui::Door door)
     Session session{open_or_make(options.store), options.at, true};
     const Running running{session, options.at.is_given()};
     const ui::Outside outside{session.store(), [&] { return running.now(); },
-                              [&](const std::string& by) { return running.hand(by); }};
+                              [&](const std::string& by) { return running.hand(by); },
+                              [&] { return session.store().receipt(running.now()); }};
     facts.after_first_frame = [&] { session.store().check_on_opening(); };
     if (!run_window(outside, door, facts))
         throw BadInput{"no display: the screens need one; `cotter board` and `cotter lift` work in a terminal"};

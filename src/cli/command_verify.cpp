@@ -1,7 +1,9 @@
 // cotter verify and cotter rebuild.
 
 #include "command.hpp"
+#include "lines.hpp"
 #include "local_time.hpp"
+#include "receipt.hpp"
 #include "session.hpp"
 #include "store_error.hpp"
 
@@ -12,7 +14,7 @@ namespace cotter::cli {
 namespace {
 
 struct Options {
-    std::string store;
+    std::string store, receipt;
     bool json = false;
 };
 
@@ -25,16 +27,34 @@ Json damage_json(const db::Damage& damage)
             {"what", damage.what}};
 }
 
-db::Verified verified(const std::string& path)
+// A receipt that does not fit is damage: the first record that is missing or another.
+void compare(const db::Store& store, const std::string& file, db::Verified& found)
+{
+    for_each_line(file, "a file with a receipt", [&](std::size_t number, const std::string& line) {
+        try {
+            const records::Receipt receipt = records::read_receipt(line);
+            if (const std::string what = store.compare(receipt); !what.empty())
+                found.damaged.push_back({receipt.device, receipt.head.seq, "", receipt.at.count(), what});
+        } catch (const records::FormError& e) {
+            throw BadInput{"--receipt line " + std::to_string(number) + ": " + e.what()};
+        }
+    });
+}
+
+db::Verified verified(const Options& options)
 try {
-    return db::Store::open(path)->verify();
+    const auto store = db::Store::open(options.store);
+    db::Verified found = store->verify();
+    if (!options.receipt.empty())
+        compare(*store, options.receipt, found);
+    return found;
 } catch (const db::DamagedError& e) {
     return {0, {}, {{"", 0, "", 0, e.what()}}};
 }
 
 int verify(const Options& options)
 {
-    const db::Verified found = verified(options.store);
+    const db::Verified found = verified(options);
     Json damaged = Json::array();
     for (const db::Damage& each : found.damaged)
         damaged.push_back(damage_json(each));
@@ -51,21 +71,24 @@ int rebuild(const Options& options)
     return done;
 }
 
-void add(CLI::App& app, Chosen& chosen, const char* name, const char* says, int (*act)(const Options&))
+CLI::App* add(CLI::App& app, Chosen& chosen, const char* name, const char* says, std::shared_ptr<Options> options,
+              int (*act)(const Options&))
 {
-    auto options = std::make_shared<Options>();
     auto* command = app.add_subcommand(name, says);
     command->add_option("--store", options->store, "the book")->required();
     command->add_flag("--json", options->json, "print one JSON object");
     command->callback([options, act, &chosen] { chosen = [options, act] { return act(*options); }; });
+    return command;
 }
 
 } // namespace
 
 void add_verify(CLI::App& app, Chosen& chosen)
 {
-    add(app, chosen, "verify", "Checks every hash, link, signature, body and derived table", verify);
-    add(app, chosen, "rebuild", "Derives the tables anew from the records", rebuild);
+    const auto options = std::make_shared<Options>();
+    add(app, chosen, "verify", "Checks every hash, link, signature, body and derived table", options, verify)
+        ->add_option("--receipt", options->receipt, "file with receipts, a line each, or -: was the book cut since?");
+    add(app, chosen, "rebuild", "Derives the tables anew from the records", std::make_shared<Options>(), rebuild);
 }
 
 } // namespace cotter::cli

@@ -155,6 +155,11 @@ Entry confirm_clock(const Hand& hand, const Book& book, const std::string& notic
     return entry(hand, "clock_confirmed", book.state().device, {{"notice", notice}, {"to", hand.at.count()}});
 }
 
+Entry give_a_receipt(const Hand& hand, const Book& book, const records::Head& head, const std::string& to)
+{
+    return entry(hand, "receipt", book.state().device, {{"records", head.seq}, {"head", head.hash}, {"to", to}});
+}
+
 namespace {
 
 // One that is not confirmed still says it.

@@ -62,6 +62,9 @@ Entry confirm_clock(const Hand& hand, const Book& book, const std::string& notic
 // By a supervisor, or by two people from a phone.
 bool is_confirmed(const Book& book, const Json& notice);
 
+// A receipt of the book up to `head` went to somebody, or is kept somewhere.
+Entry give_a_receipt(const Hand& hand, const Book& book, const records::Head& head, const std::string& to);
+
 // A notice if the wall clock stands before the newest record or the program's building, or drifted from the boot clock;
 // nothing if it is believed, or an unconfirmed notice says the same.
 struct ClockFacts {

@@ -69,6 +69,8 @@ std::optional<FactKey> named_by_hash(const Record& record)
         return FactKey{"clock", record.hash};
     if (e.kind == "clock_confirmed")
         return FactKey{"clock", text("notice")};
+    if (e.kind == "receipt")
+        return FactKey{"witness", e.about};
     if (e.kind == "lift_without_answer")
         return FactKey{"without_answer", record.hash};
     if (e.kind == "people_today")

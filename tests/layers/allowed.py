@@ -21,7 +21,7 @@ LAYERS = {
     "figures": {"figures", "rules", "date"},
     "desk": {"desk", "records", "rules", "date", "zone", "nlohmann"},
     "db": {"db", "records", "rules", "date", "nlohmann", "SQLiteCpp", "sqlite3"},
-    "ui": {"ui", "desk", "words", "figures", "records", "rules", "date", "nlohmann", "imgui", "GLFW", "GL"},
+    "ui": {"ui", "desk", "words", "figures", "records", "rules", "date", "nlohmann", "imgui", "GLFW", "GL", "qrencode"},
     "cli": {"cli", "ui", "db", "desk", "words", "figures", "records", "rules", "date", "zone", "nlohmann", "fmt",
             "SQLiteCpp", "sqlite3", "imgui", "GLFW", "GL", "CLI11"},
 }
@@ -37,6 +37,7 @@ PACKAGES = {
     "date": r"/date/date\.h$",
     "zone": r"/date/",
     "nlohmann": r"/nlohmann/",
+    "qrencode": r"/qrencode\.h$",
     "sodium": r"/sodium(\.h$|/)",
     "fmt": r"/fmt/",
     "SQLiteCpp": r"/SQLiteCpp/",

@@ -141,7 +141,12 @@ TEST_CASE("standing down ends the shift and leads back to the three doors")
     go_to_the_sheet(rig, name_of(sample.store(), "pipe", "sk-600"), story(sample.store()).wrong);
     rig.tap("Report");
     rig.tap("Stand down");
+    CHECK(rig.shows("Photograph this with a phone"));
+    rig.tap("Photographed");
     CHECK(rig.shows("never replaces"));
+    const auto receipt = sample.store().newest("receipt", 1).front().entry;
+    CHECK(receipt.body["records"] == sample.store().state().head.seq - 1);
+    CHECK(rig.shows("witnessed just now"));
     CHECK(sample.store().newest("stood_down", 1).size() == 1);
     CHECK(desk::open_shift(sample.store(), desk::current_site(sample.store())).empty());
 }

@@ -71,7 +71,9 @@ Rig::Rig(records::Book& book, ui::Door door, Glass glass)
         made.day = desk::local_day(now, desk::zone_of(book, desk::current_site(book)));
         return made;
     };
-    app_ = std::make_unique<ui::App>(ui::Outside{book, [this] { return now; }, hand}, door);
+    app_ = std::make_unique<ui::App>(ui::Outside{book, [this] { return now; }, hand,
+                                                 [this, &book] { return dynamic_cast<db::Store&>(book).receipt(now); }},
+                                     door);
     frame();
 }
 

@@ -70,6 +70,15 @@ TEST_CASE("the Cab's targets are 19 mm and 6 mm apart, and no text is clipped")
         }
         check_page(rig, 19, "sheet");
         check_gaps(rig, 6);
+        rig.tap("Report");
+        rig.tap("Stand down");
+        check_page(rig, 19, "receipt");
+        check_gaps(rig, 6);
+        rig.tap("Not now");
+        rig.tap("Cab");
+        for (const std::string& next :
+             {std::string{"I. Farrow (invented)"}, std::string{"8 hours"}, std::string{"EX-21"}, pipe_name(sample)})
+            rig.tap(next);
         for (const char* button : {"Report", "Check"}) {
             rig.tap(button);
             check_page(rig, 19, button);

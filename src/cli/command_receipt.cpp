@@ -1,0 +1,49 @@
+// cotter receipt: gives out a proof of how long the book is and what its last record is.
+
+#include "command.hpp"
+#include "receipt.hpp"
+#include "session.hpp"
+
+#include <memory>
+
+namespace cotter::cli {
+
+namespace {
+
+struct Options {
+    std::string store, as, to;
+    Given at{"--at", ""};
+    bool json = false;
+};
+
+int run(const Options& options)
+{
+    if (options.to.empty())
+        throw BadInput{"--to: who has it is missing; a name, or where it is kept, is needed"};
+    Session session{open_store(options.store), options.at, true};
+    auto& store = session.store();
+    const records::Receipt receipt = store.receipt(session.at());
+    store.append({give_a_receipt(session.hand(options.as), store, receipt.head, options.to)});
+    const std::string text = to_text(receipt);
+    if (options.json)
+        print({{"records", receipt.head.seq}, {"head", receipt.head.hash}, {"receipt", text}}, true);
+    else
+        std::cout << text << '\n';
+    return done;
+}
+
+} // namespace
+
+void add_receipt(CLI::App& app, Chosen& chosen)
+{
+    auto options = std::make_shared<Options>();
+    auto* command = app.add_subcommand("receipt", "A proof of how long the book is, to be kept elsewhere");
+    command->add_option("--store", options->store, "the book")->required();
+    command->add_option("--as", options->as, "who gives it out")->required();
+    command->add_option("--to", options->to, "who has it, or where it is kept")->required();
+    command->add_option("--at", options->at.text, "the clock of a sample book, YYYY-MM-DDThh:mm:ssZ");
+    command->add_flag("--json", options->json, "print one JSON object");
+    command->callback([options, &chosen] { chosen = [options] { return run(*options); }; });
+}
+
+} // namespace cotter::cli
