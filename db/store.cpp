@@ -4,6 +4,7 @@
 #include "kinds.hpp"
 #include "opening.hpp"
 #include "private_data.hpp"
+#include "new_book.hpp"
 #include "store_error.hpp"
 
 #include <SQLiteCpp/Exception.h>
@@ -31,27 +32,6 @@ void clear_unfinished(const fs::path& path)
     if (fs::exists(key_path(path)))
         throw StoreError{key_path(path).string() +
                          " stands without its book; bring the book back, or move the key away"};
-}
-
-// What is renamed is the file alone, so everything must stand in it.
-void write_back_the_log(SQLite::Database& database)
-try {
-    if (database.execAndGet("PRAGMA wal_checkpoint(TRUNCATE)").getInt() != 0)
-        throw StoreError{"the new book cannot be written back whole; try again"};
-} catch (const SQLite::Exception& e) {
-    throw StoreError{std::string{"the new book is not made: "} + e.what()};
-}
-
-Entry device_entry(const NewBook& facts, const records::DeviceKey& key)
-{
-    Entry entry;
-    entry.kind = "device";
-    entry.about = entry.who = entry.by = key.device();
-    entry.how = "name only";
-    entry.at = facts.at;
-    entry.day = facts.day;
-    entry.body = {{"name", facts.device_name}, {"public_key", key.public_hex()}, {"sample", facts.sample}};
-    return entry;
 }
 
 void keep(SQLite::Database& database, const std::vector<records::PrivateRow>& rows)

@@ -54,6 +54,13 @@ public:
     using Acceptance = std::function<void(const records::Book&, const records::Entry&)>;
     void accept_by(Acceptance acceptance) { acceptance_ = std::move(acceptance); }
 
+    // Makes a whole copy of the book in use, without its key, and verifies it; gives the head that it holds.
+    records::Head back_up(const std::filesystem::path& path) const;
+
+    // Makes a book that carries on from a backup, as a new device. StoreError or DamagedError if it cannot.
+    static std::unique_ptr<Store> restore(const std::filesystem::path& backup, const std::filesystem::path& path,
+                                          const NewBook& facts);
+
     records::BookState state() const override;
     std::vector<records::Record> append(std::vector<records::Entry> entries) override;
     std::optional<records::Fact> fact(const std::string& kind, const std::string& key) const override;
@@ -82,6 +89,7 @@ private:
     Store(std::unique_ptr<SQLite::Database> database, std::optional<records::DeviceKey> key);
     records::Record write(records::Entry entry);
     void check(const records::Entry& entry) const;
+    void copy_to(const std::filesystem::path& path) const;
     void check_correction(const records::Entry& entry) const;
     std::vector<records::PrivateRow> set_private_apart(records::Entry& entry) const;
     void know_heads(records::Entry& entry) const;

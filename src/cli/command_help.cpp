@@ -122,6 +122,8 @@ const std::vector<std::pair<std::string, std::string>>& examples()
                    "person --store BOOK --as quill"},
         {"list", "cotter list stop_called --store BOOK --newest 5"},
         {"receipt", "cotter receipt --store BOOK --as quill --to 'site diary'"},
+        {"backup", "cotter backup --store BOOK --to BOOK.backup"},
+        {"restore", "cotter restore --from BOOK.backup --store BOOK.again --name 'spare tablet'"},
         {"plan", "cotter plan --store BOOK"},
         {"board", "cotter board --store BOOK --within 14"},
         {"verify", "cotter verify --store BOOK"},

@@ -1,0 +1,82 @@
+// A copy made while the book is in use, and a book that carries on from it.
+
+#include "books.hpp"
+#include "raw.hpp"
+
+#include <doctest/doctest.h>
+
+using namespace cotter;
+using namespace cotter::tests;
+
+TEST_SUITE_BEGIN("backup");
+
+namespace {
+
+const db::NewBook spare{"spare tablet", false, morning + rules::Instant{3600}, rules::utc_day(morning)};
+
+} // namespace
+
+TEST_CASE("a backup of a book in use holds all of it, without its key, and the book goes on")
+{
+    const Scratch scratch;
+    const auto store = make_book(scratch.book());
+    store->append({pipe("sk-450", 690), person("hallam", "O. Hallam (invented)")});
+    const auto head = store->back_up(scratch.folder() / "copy.db");
+    store->append({pipe("sk-600", 1290)});
+    const auto copy = db::Store::open(scratch.folder() / "copy.db");
+    CHECK(copy->verify().damaged.empty());
+    CHECK(copy->verify().head.hash == head.hash);
+    CHECK(copy->private_value("person hallam", "name") == "O. Hallam (invented)");
+    CHECK_FALSE(copy->fact("pipe", "sk-600").has_value());
+    CHECK(contains(store_error_of([&] { copy->append({pipe("x", 1)}); }), "no device key"));
+    CHECK(store->verify().records == 4);
+}
+
+TEST_CASE("a backup never takes the place of a file, and leaves nothing half made")
+{
+    const Scratch scratch;
+    const auto store = make_book(scratch.book());
+    store->back_up(scratch.folder() / "copy.db");
+    const auto before = scratch.files();
+    CHECK(contains(store_error_of([&] { store->back_up(scratch.folder() / "copy.db"); }), "is there already"));
+    CHECK(contains(store_error_of([&] { store->back_up(scratch.folder() / "nowhere" / "copy.db"); }), "nowhere"));
+    CHECK(scratch.files() == before);
+}
+
+TEST_CASE("a restored book holds the old records, says whom it replaces, and writes as a device of its own")
+{
+    const Scratch scratch;
+    const auto old = make_book(scratch.book());
+    old->append({pipe("sk-450", 690)});
+    old->back_up(scratch.folder() / "copy.db");
+    const auto again = db::Store::restore(scratch.folder() / "copy.db", scratch.folder() / "again.db", spare);
+    CHECK(again->state().sample);
+    CHECK(again->state().device != old->state().device);
+    CHECK(again->newest("device", 1)[0].entry.body["replaces"] == old->state().device);
+    again->append({pipe("sk-450", 700)});
+    CHECK(again->fact("pipe", "sk-450")->doc["stated_kg"] == 700);
+    CHECK_FALSE(again->fact("pipe", "sk-450")->doc.contains("disputed"));
+    again->check_on_opening();
+    CHECK_FALSE(again->state().damaged);
+    CHECK(again->verify().damaged.empty());
+    CHECK(again->verify().records == 4);
+}
+
+TEST_CASE("a backup that is damaged is not carried on from")
+{
+    const Scratch scratch;
+    make_book(scratch.book())->back_up(scratch.folder() / "copy.db");
+    {
+        Raw raw{scratch.folder() / "copy.db"};
+        raw.drop_triggers();
+        raw.run("UPDATE record SET sig = ''");
+    }
+    const auto before = scratch.files();
+    CHECK(contains(store_error_of([&] {
+                       db::Store::restore(scratch.folder() / "copy.db", scratch.folder() / "again.db", spare);
+                   }),
+                   "its signature does not fit"));
+    CHECK(scratch.files() == before);
+}
+
+TEST_SUITE_END();
