@@ -1,6 +1,7 @@
 #include "projection.hpp"
 
 #include "record_table.hpp"
+#include "signing.hpp"
 
 #include <SQLiteCpp/Statement.h>
 
@@ -216,20 +217,34 @@ void Projection::open_seal()
         seal_.read(query->getColumn(0).getString());
 }
 
+// Over the sum and the last record of every device.
+std::string Projection::mark_of(const std::string& sum) const
+{
+    std::string text = seal_key_ + sum;
+    const auto query = statements_.use("SELECT device, max(seq), hash FROM record GROUP BY device ORDER BY device");
+    while (query->executeStep())
+        text += '\n' + query->getColumn(0).getString() + ' ' + query->getColumn(2).getString();
+    return records::sha256(text);
+}
+
 void Projection::write_seal()
 {
-    const auto write = statements_.use("INSERT INTO seal(one, sum) VALUES (1, ?) "
-                                       "ON CONFLICT (one) DO UPDATE SET sum = excluded.sum");
+    const auto write = statements_.use("INSERT INTO seal(one, sum, mark) VALUES (1, ?, ?) "
+                                       "ON CONFLICT (one) DO UPDATE SET sum = excluded.sum, mark = excluded.mark");
     write->bind(1, seal_.text());
+    write->bind(2, mark_of(seal_.text()));
     write->exec();
 }
 
 bool Projection::is_sealed() const
 {
+    if (seal_key_.empty()) // anybody could have written it
+        return false;
     Seal found{seal_key_};
     for_each_row([&](const std::string& row) { found.add(row); });
-    const auto query = statements_.use("SELECT sum FROM seal");
-    return query->executeStep() && query->getColumn(0).getString() == found.text();
+    const auto query = statements_.use("SELECT sum, mark FROM seal");
+    return query->executeStep() && query->getColumn(0).getString() == found.text() &&
+           query->getColumn(1).getString() == mark_of(found.text());
 }
 
 } // namespace cotter::db

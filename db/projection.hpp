@@ -20,7 +20,7 @@ class RecordTable;
 
 class Projection {
 public:
-    // `seal_key` is the device's; "" for a book without its key, whose seal cannot be checked or written.
+    // `seal_key` is the device's; "" for a book without its key, whose seal proves nothing.
     Projection(SQLite::Database& database, const RecordTable& records, std::string seal_key);
 
     // Notes which facts the record touches; `refold` then writes what they say now. Within the caller's transaction.
@@ -48,6 +48,7 @@ private:
     std::vector<std::string> rows_of(const records::FactKey& key) const;
     void open_seal();
     void write_seal();
+    std::string mark_of(const std::string& sum) const;
     std::vector<records::Record> records_of(const records::FactKey& key) const;
 
     SQLite::Database& database_;

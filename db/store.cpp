@@ -2,9 +2,9 @@
 
 #include "key_file.hpp"
 #include "kinds.hpp"
+#include "new_book.hpp"
 #include "opening.hpp"
 #include "private_data.hpp"
-#include "new_book.hpp"
 #include "store_error.hpp"
 
 #include <SQLiteCpp/Exception.h>
@@ -148,7 +148,7 @@ void Store::check_correction(const Entry& entry) const
         records::check_body(kind_of(old->entry), entry.body["body"]);
 }
 
-void Store::check(const Entry& entry) const
+void Store::check(Entry& entry) const
 {
     records::check_body(kind_of(entry), entry.body);
     check_correction(entry);

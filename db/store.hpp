@@ -49,9 +49,9 @@ public:
     // Makes a book with its device key and first record.
     static std::unique_ptr<Store> make(const std::filesystem::path& path, const NewBook& facts);
 
-    // What is asked of each entry before it is written, besides its form; throws FormError. Nothing is asked by
-    // default.
-    using Acceptance = std::function<void(const records::Book&, const records::Entry&)>;
+    // What is asked of each entry before it is written, besides its form; throws FormError, or completes the entry.
+    // Nothing is asked by default.
+    using Acceptance = std::function<void(const records::Book&, records::Entry&)>;
     void accept_by(Acceptance acceptance) { acceptance_ = std::move(acceptance); }
 
     // Makes a whole copy of the book in use, without its key, and verifies it; gives the head that it holds.
@@ -70,7 +70,8 @@ public:
     std::optional<records::Record> find(const std::string& hash) const override;
     std::vector<records::Record> newest(const std::string& kind, std::size_t count) const override;
 
-    // Pages and the chain of hashes; signatures, bodies and derived tables are `verify`'s. No lift before it is done.
+    // Pages, indices, schema, the chain of hashes and the seal of the derived tables; where the seal does not fit, the
+    // signatures too, and the tables are derived anew. No lift before it is done.
     void check_on_opening();
 
     // Every hash, link, number, signature, copy, body, private row and derived table.
@@ -88,7 +89,9 @@ public:
 private:
     Store(std::unique_ptr<SQLite::Database> database, std::optional<records::DeviceKey> key);
     records::Record write(records::Entry entry);
-    void check(const records::Entry& entry) const;
+    void check(records::Entry& entry) const;
+    void derive_anew();
+    bool is_derived_right() const;
     void copy_to(const std::filesystem::path& path) const;
     void check_correction(const records::Entry& entry) const;
     std::vector<records::PrivateRow> set_private_apart(records::Entry& entry) const;
@@ -98,7 +101,7 @@ private:
     std::optional<records::DeviceKey> key_;
     RecordTable table_;
     Projection projection_;
-    Acceptance acceptance_ = [](const records::Book&, const records::Entry&) {};
+    Acceptance acceptance_ = [](const records::Book&, records::Entry&) {};
     std::string device_;
     bool sample_ = false;
     bool checked_ = false, damaged_ = false;

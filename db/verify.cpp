@@ -162,10 +162,30 @@ try {
     damaged_ = !page_check(*database_, "PRAGMA integrity_check(1)").empty() || !has_own_schema(*database_) ||
                !walk(*database_, chain, good).empty();
     if (!damaged_ && !projection_.is_sealed())
-        rebuild(); // whoever changed a derived table, the records are what they were
+        derive_anew();
     checked_ = true;
 } catch (const std::exception&) {
     checked_ = damaged_ = true;
+}
+
+// Whoever changed a derived table, the records are what they were, if their signatures say so.
+void Store::derive_anew()
+{
+    ChainWalk chain{true};
+    std::int64_t good = 0;
+    damaged_ = !walk(*database_, chain, good).empty();
+    if (!damaged_ && (key_ || !is_derived_right()))
+        rebuild();
+}
+
+// Derives the tables anew in a transaction that is not committed, and compares.
+bool Store::is_derived_right() const
+{
+    const std::string before = projection_.dump();
+    SQLite::Transaction tried{*database_, SQLite::TransactionBehavior::IMMEDIATE};
+    Projection again{*database_, table_, ""};
+    again.rebuild();
+    return again.dump() == before;
 }
 
 Verified Store::verify() const
@@ -180,15 +200,9 @@ try {
         found.damaged = {{device_, 0, "", 0, "pages of the file are damaged"}};
     if (found.damaged.empty() && !has_own_schema(*database_))
         found.damaged = {{device_, 0, "", 0, "the tables, indices or triggers are not those that Cotter made"}};
-    if (found.damaged.empty()) {
-        const std::string before = projection_.dump();
-        SQLite::Transaction tried{*database_, SQLite::TransactionBehavior::IMMEDIATE};
-        Projection again{*database_, table_, ""};
-        again.rebuild();
-        if (again.dump() != before)
-            found.damaged = {
-                {device_, 0, "", 0, "a derived table differs from what the records say; `cotter rebuild` mends it"}};
-    } // not committed: nothing is changed
+    if (found.damaged.empty() && !is_derived_right())
+        found.damaged = {
+            {device_, 0, "", 0, "a derived table differs from what the records say; `cotter rebuild` mends it"}};
     return found;
 } catch (const std::exception& e) {
     return {0, {}, {{device_, 0, "", 0, e.what()}}};

@@ -3,6 +3,7 @@
 #include "amounts.hpp"
 #include "local_time.hpp"
 #include "people.hpp"
+#include "setting.hpp"
 
 #include <algorithm>
 #include <array>
@@ -15,17 +16,26 @@ using rules::Code;
 
 void Cab::go(Page page)
 {
+    if (page == Page::move)
+        step_ = 0; // parked, isolated and nobody beneath are asked each time
     page_ = page;
+    opened_ = outside_.ticks();
     turned_ = first_ = 0;
 }
 
 void Cab::write(records::Entry entry) { outside_.book.append({std::move(entry)}); }
 
+bool Cab::is_settled() const
+{
+    constexpr double settling = 0.35; // s
+    return outside_.ticks() - opened_ >= settling;
+}
+
 std::optional<std::size_t> Cab::ask(Sheet& sheet, const Choice& choice)
 {
     const auto pressed = ui::draw(sheet, choice, turned_);
     ui::draw(sheet, title_block(outside_, "OPERATOR", operator_));
-    return pressed;
+    return is_settled() ? pressed : std::nullopt;
 }
 
 desk::LiftAsked Cab::asked() const
@@ -44,8 +54,7 @@ void Cab::think()
     const desk::LiftAsked now = asked();
     const auto state = outside_.book.state();
     const std::string of = std::to_string(state.head.seq) + (state.checked ? " " : "? ") +
-                           std::to_string(now.now.count() / 30) + unit_ + "|" + pipe_ + "|" + machine_ + "|" +
-                           operator_;
+                           std::to_string(now.now.count()) + unit_ + "|" + pipe_ + "|" + machine_ + "|" + operator_;
     if (of == thought_of_)
         return;
     question_ = lift_question(outside_.book, now);
@@ -76,6 +85,9 @@ void Cab::choose_person(Sheet& sheet)
     if (*pressed == people.size())
         return go(Page::gone);
     operator_ = people[*pressed];
+    machine_.clear();
+    unit_.clear();
+    pipe_.clear();
     lift_ = lift_still_up();
     go(!lift_.empty() ? Page::load_up : is_in_shift() ? Page::machine : Page::shift);
 }
@@ -89,7 +101,7 @@ bool Cab::is_in_shift() const
 std::string Cab::lift_still_up() const
 {
     for (const auto& fact : outside_.book.facts("lift"))
-        if (fact.open && fact.doc.value("asked_by", "") == operator_)
+        if (fact.open)
             return fact.key.key;
     return "";
 }
@@ -158,7 +170,8 @@ void Cab::work(Sheet& sheet)
 {
     think();
     const CabSheet view = cab_sheet(outside_, asked(), question_, decision_);
-    if (const auto pressed = ui::draw(sheet, view, first_))
+    const auto pressed = ui::draw(sheet, view, first_);
+    if (pressed && is_settled())
         act(*pressed, view, cab_rows(sheet));
 }
 
@@ -166,11 +179,7 @@ void Cab::act(const CabPressed& pressed, const CabSheet& view, std::size_t fit)
 {
     using What = CabPressed::What;
     switch (pressed.what) {
-    case What::check:
-        to_check_ = to_check(outside_, asked(), question_);
-        line_ = 0;
-        answers_.clear();
-        return to_check_.empty() ? void() : go(Page::check);
+    case What::check: return begin_check("");
     case What::pin: return go(!view.has_setting ? Page::pipe : !view.picture ? Page::look : Page::move);
     case What::lift: return ask_for_lift();
     case What::report: return go(Page::report);
@@ -187,19 +196,13 @@ void Cab::act_on(const rules::Finding& finding)
     explained_ = finding;
     switch (row(finding.code)) {
     case rules::Row::check:
-        if (finding.code == Code::check_none || finding.code == Code::check_stale) {
-            to_check_ = to_check(outside_, asked(), question_);
-            line_ = 0;
-            answers_.clear();
-            return go(Page::check);
-        }
-        return go(Page::clears);
+        return finding.code == Code::check_none || finding.code == Code::check_stale ? begin_check(finding.about)
+                                                                                     : go(Page::clears);
     case rules::Row::setting:
-        step_ = 0;
-        return go(finding.code == Code::setting_wrong    ? Page::move
-                  : finding.code == Code::setting_unseen ? Page::second
-                  : finding.code == Code::setting_none   ? Page::clears
-                                                         : Page::look);
+        return go(finding.code == Code::setting_wrong || !was_ever_set(question_) ? Page::move
+                  : finding.code == Code::setting_unseen                          ? Page::second
+                  : finding.code == Code::setting_none                            ? Page::clears
+                                                                                  : Page::look);
     case rules::Row::hitch:
         return go(finding.code == Code::hitch_unseen && !hitch().empty() ? Page::lock : Page::clears);
     default: return go(Page::clears);
@@ -227,6 +230,8 @@ void Cab::draw_page(Sheet& sheet)
     case Page::report_unit: return report_unit(sheet);
     case Page::lift: return lift(sheet);
     case Page::load_up: return load_up(sheet);
+    case Page::refused: return refused(sheet);
+    case Page::stand_down: return confirm_stand_down(sheet);
     case Page::receipt: return receipt(sheet);
     case Page::gone: return;
     }

@@ -39,6 +39,8 @@ private:
         report_unit,
         lift,
         load_up,
+        refused,
+        stand_down,
         receipt,
         gone
     };
@@ -56,6 +58,7 @@ private:
     void choose_state(Sheet& sheet);
     void choose_second(Sheet& sheet);
     void second_look(Sheet& sheet);
+    void begin_check(const std::string& first); // a unit's tag, or ""
     void check(Sheet& sheet);
     void say_what_now(Sheet& sheet);
     void answer(const std::string& said);
@@ -68,14 +71,17 @@ private:
     void ask_for_lift();
     void lift(Sheet& sheet);
     void load_up(Sheet& sheet);
+    void refused(Sheet& sheet);
+    void confirm_stand_down(Sheet& sheet);
     void receipt(Sheet& sheet);
 
     void go(Page page);
     void write(records::Entry entry);
     std::optional<std::size_t> ask(Sheet& sheet, const Choice& choice);
+    bool is_settled() const; // a second tap of a double one falls on the next page, and is none
     bool is_in_shift() const;
-    std::string lift_still_up() const; // the operator's own, by the record; "": none
-    void think(); // the question and its decision, anew if the book, the minute or what is asked changed
+    std::string lift_still_up() const; // by the record, whoever asked for it; "": none
+    void think(); // the question and its decision, anew if the book, the second or what is asked changed
     records::Json model() const;
     Choice states_choice(const std::string& question) const;
     std::string hitch() const;
@@ -83,6 +89,7 @@ private:
 
     const Outside& outside_;
     Page page_ = Page::who;
+    double opened_ = 0; // the page, by the clock that only runs on
     std::size_t turned_ = 0, first_ = 0;
     std::string operator_, machine_, unit_, pipe_;
     std::size_t step_ = 0;
@@ -91,7 +98,7 @@ private:
     std::size_t line_ = 0;
     std::vector<desk::CheckAnswer> answers_;
     std::optional<rules::Finding> explained_;
-    std::string reported_, lift_;
+    std::string answered_, reported_, lift_;
     records::Receipt receipt_;
     rules::Question question_;
     rules::Decision decision_;

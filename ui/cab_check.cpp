@@ -2,7 +2,23 @@
 
 #include "cab.hpp"
 
+#include <algorithm>
+
 namespace cotter::ui {
+
+// The unit that was pressed comes first. Where a sheet has no items there is nothing to answer; what clears it is said.
+void Cab::begin_check(const std::string& first)
+{
+    to_check_ = to_check(outside_, asked(), question_);
+    std::stable_partition(to_check_.begin(), to_check_.end(),
+                          [&](const ToCheck& each) { return desk::tag_of(outside_.book, each.unit) == first; });
+    line_ = 0;
+    answers_.clear();
+    if (!to_check_.empty())
+        go(Page::check);
+    else if (explained_)
+        go(Page::clears);
+}
 
 void Cab::check(Sheet& sheet)
 {
@@ -30,6 +46,7 @@ void Cab::check(Sheet& sheet)
 void Cab::answer(const std::string& said)
 {
     answers_.push_back({to_check_.front().lines[line_].id, said, ""});
+    answered_ = said;
     if (said == "right")
         return finish_line();
     sign_answers(); // at once: what is wrong is never lost, whatever is pressed next
@@ -38,7 +55,9 @@ void Cab::answer(const std::string& said)
 
 void Cab::say_what_now(Sheet& sheet)
 {
-    const Choice choice{to_check_.front().lines[line_].if_not,
+    const bool stops = answered_ == "stop";
+    const Choice choice{stops ? to_check_.front().lines[line_].if_not
+                              : "Reported. Tell the supervisor. In doubt, call a stop.",
                         to_check_.front().lines[line_].text,
                         {{"Understood", "", std::nullopt}},
                         false,

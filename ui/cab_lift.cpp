@@ -43,14 +43,42 @@ void Cab::report(Sheet& sheet)
     }
     if (*pressed == 3)
         return go(Page::pipe);
-    if (*pressed == 4) {
-        const Json shift = desk::open_shift(outside_.book, desk::current_site(outside_.book));
-        if (!shift.empty())
-            write(stand_down(outside_.hand(operator_), shift.value("id", "")));
-        receipt_ = outside_.receipt();
-        return go(Page::receipt);
-    }
+    if (*pressed == 4)
+        return go(Page::stand_down);
     go(Page::sheet);
+}
+
+// The shift is the site's, not this machine's.
+void Cab::confirm_stand_down(Sheet& sheet)
+{
+    const Choice choice{"Stand down? The shift ends for everybody on this site.",
+                        "Every check of this shift ends with it.",
+                        {{"Stand down", "the shift is over for all", std::nullopt}},
+                        false,
+                        "Back"};
+    const auto pressed = ask(sheet, choice);
+    if (!pressed)
+        return;
+    if (*pressed == 1)
+        return go(Page::sheet);
+    const Json shift = desk::open_shift(outside_.book, desk::current_site(outside_.book));
+    if (!shift.empty())
+        write(stand_down(outside_.hand(operator_), shift.value("id", "")));
+    receipt_ = outside_.receipt();
+    go(Page::receipt);
+}
+
+// The asking is on record too.
+void Cab::refused(Sheet& sheet)
+{
+    think();
+    const CabSheet view = cab_sheet(outside_, asked(), question_, decision_);
+    const std::string first = view.rows.empty() ? "" : view.rows.front().headline;
+    const Choice choice{first,  "You asked, and the answer is on record. Each reason stands on the sheet.",
+                        {},     false,
+                        "Back", view.plate};
+    if (ask(sheet, choice))
+        go(Page::sheet);
 }
 
 void Cab::report_unit(Sheet& sheet)
@@ -84,7 +112,7 @@ void Cab::ask_for_lift()
                         [](rules::Code code) { return std::string{words::clears(code)}; }}));
     lift_ = entry.about;
     write(std::move(entry));
-    go(decision_.may_lift() ? Page::lift : Page::sheet);
+    go(decision_.may_lift() ? Page::lift : Page::refused);
 }
 
 // Between the answer and the load's being up a finding may arrive.
@@ -122,13 +150,19 @@ void Cab::load_up(Sheet& sheet)
     const std::string says = may_lift ? "On the signaller's signal, nobody inside the zone."
                              : known  ? "Set down safely, then stop."
                                       : "If a load hangs, set it down safely, then stop.";
-    const Choice choice{
-        says,  "", {{"Set down, lift done", "the pipe is laid", figures::Sign::in_order}},
-        false, "", Plate{may_lift, true, may_lift ? "No touch until it is down" : "By the record a load hangs"}};
-    if (!ask(sheet, choice))
+    const Choice choice{says,
+                        "",
+                        {{"Set down, lift done", "the pipe is laid", figures::Sign::in_order},
+                         {"Set down, not laid", "it goes on later", std::nullopt}},
+                        true,
+                        "",
+                        Plate{may_lift, true, may_lift ? "No touch until it is down" : "By the record a load hangs"}};
+    const auto pressed = ask(sheet, choice);
+    if (!pressed)
         return;
     write(lift_step(outside_.hand(operator_), "set_down", lift_));
-    write(lift_step(outside_.hand(operator_), "lift_done", lift_));
+    if (*pressed == 0)
+        write(lift_step(outside_.hand(operator_), "lift_done", lift_));
     go(known ? Page::sheet : is_in_shift() ? Page::machine : Page::shift);
 }
 

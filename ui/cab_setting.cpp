@@ -10,6 +10,12 @@ namespace cotter::ui {
 
 using records::Json;
 
+namespace {
+
+constexpr std::size_t before_the_models_steps = 3; // parked, isolated, nobody beneath
+
+} // namespace
+
 Choice Cab::states_choice(const std::string& question) const
 {
     const Json it = model();
@@ -54,7 +60,10 @@ void Cab::step_of_move(Sheet& sheet)
         return;
     if (*pressed == 1)
         return go(Page::sheet);
-    if (++step_ >= steps.size())
+    if (++step_ == before_the_models_steps) // from now on it stands nowhere, until somebody says how
+        write(see_the_setting(outside_.hand(operator_), unit_, "being changed"));
+    opened_ = outside_.ticks();
+    if (step_ >= steps.size())
         go(Page::set_to);
 }
 
@@ -64,7 +73,6 @@ void Cab::choose_state(Sheet& sheet)
     const auto pressed = ask(sheet, choice);
     if (!pressed)
         return;
-    step_ = 0;
     if (*pressed == choice.options.size())
         return go(Page::sheet);
     write(change_the_setting(outside_.hand(operator_), unit_, choice.options[*pressed].words));

@@ -15,6 +15,7 @@ struct Outside {
     std::function<rules::Instant()> now;
     std::function<desk::Hand(const std::string& by)> hand;
     std::function<records::Receipt()> receipt; // of the book as it is now
+    std::function<double()> ticks;             // seconds of a clock that only runs on
 };
 
 } // namespace cotter::ui

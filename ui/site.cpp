@@ -180,7 +180,7 @@ void Site::people(Sheet& sheet)
         return;
     if (*pressed == 2)
         return go(Page::due);
-    role_ = *pressed == 0 ? "supervisor" : "signaller";
+    role_ = *pressed == 0 || supervisor().empty() ? "supervisor" : "signaller"; // who names the others comes first
     go(Page::name);
 }
 

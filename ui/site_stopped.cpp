@@ -3,6 +3,7 @@
 #include "site.hpp"
 
 #include "amounts.hpp"
+#include "clock.hpp"
 #include "finding_words.hpp"
 #include "local_time.hpp"
 
@@ -36,7 +37,7 @@ std::vector<Site::Line> Site::lines_of_device() const
     std::vector<Line> lines;
     const auto& book = outside_.book;
     for (const auto& fact : book.facts("clock"))
-        if (!book.state().sample && !desk::is_confirmed(book, fact.doc))
+        if (!book.state().sample && !desk::is_confirmed(book, fact, outside_.now()))
             lines.push_back({fact.doc.value("kind", "") == "jump" ? "The clock jumped" : "The clock went back",
                              "No lift until a supervisor has confirmed day and time", fact.key.key});
     for (const auto& fact : book.facts("without_answer"))

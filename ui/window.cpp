@@ -69,6 +69,7 @@ public:
         window_ = glfwCreateWindow(facts.width, facts.height, "Cotter", nullptr, nullptr);
         if (!window_)
             return;
+        glfwSetWindowSizeLimits(window_, 700, 480, GLFW_DONT_CARE, GLFW_DONT_CARE);
         glfwMakeContextCurrent(window_);
         glfwSwapInterval(1);
         glfwSetWindowUserPointer(window_, &redraw);

@@ -11,11 +11,17 @@ namespace {
 
 constexpr double head_mm = 13, buttons_mm = 12.8;
 
+std::string on_the_way(const std::string& place, const records::Book& book)
+{
+    const std::string heading = "on the way to ";
+    return place.starts_with(heading) ? heading + desk::shown_name(book, place.substr(heading.size())) : place;
+}
+
 std::string where(const desk::BoardRow& row, const records::Book& book)
 {
     return row.place.empty()              ? "where is not known"
            : book.fact("site", row.place) ? "at " + desk::shown_name(book, row.place)
-                                          : row.place;
+                                          : on_the_way(row.place, book);
 }
 
 std::string evidence(const desk::BoardRow& row)

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "work.hpp"
+#include "clock.hpp"
 
 namespace cotter::cli {
 

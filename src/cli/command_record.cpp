@@ -76,6 +76,9 @@ public:
     {
         const bool any = options_.kind == "any";
         refuse_other_fields(line, any);
+        if (text_in(line, "kind", "") == "clock_notice")
+            throw BadInput{"line " + std::to_string(line.number) +
+                           ": kind: clock_notice is written by the program itself; another kind is accepted"};
         desk::Hand hand = hand_;
         hand.how = text_in(line, "how", hand.how);
         hand.at = at_of(line);
@@ -189,6 +192,8 @@ int run(const Options& options)
 {
     if (!options.pin_file.empty())
         throw BadInput{"--pin-file: PINs are not kept yet; people sign with their name, and the record says so"};
+    if (options.kind == "clock_notice")
+        throw BadInput{"KIND: clock_notice is written by the program itself; another kind is accepted"};
     if (options.kind != "any" && !records::find_kind(options.kind))
         throw BadInput{"KIND: \"" + options.kind + "\" is not accepted; `cotter help record` lists the kinds"};
     std::vector<Line> lines = read_lines(options.file);

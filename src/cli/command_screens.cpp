@@ -104,7 +104,11 @@ int open_screens(const Options& options, ui::Door door)
     const Running running{session, options.at.is_given()};
     const ui::Outside outside{session.store(), [&] { return running.now(); },
                               [&](const std::string& by) { return running.hand(by); },
-                              [&] { return session.store().receipt(running.now()); }};
+                              [&] { return session.store().receipt(running.now()); },
+                              [] {
+                                  const auto now = std::chrono::steady_clock::now().time_since_epoch();
+                                  return std::chrono::duration<double>(now).count();
+                              }};
     facts.after_first_frame = [&] { session.store().check_on_opening(); };
     if (!run_window(outside, door, facts))
         throw BadInput{"no display: the screens need one; `cotter board` and `cotter lift` work in a terminal"};

@@ -66,6 +66,10 @@ int verify(const Options& options)
 int rebuild(const Options& options)
 {
     const auto store = db::Store::open(options.store);
+    for (const db::Damage& each : store->verify().damaged)
+        if (each.seq > 0)
+            throw BadInput{"record " + std::to_string(each.seq) + " is damaged (" + each.what +
+                           "); a book whose records are good is accepted"};
     store->rebuild();
     print({{"rebuilt", true}}, options.json);
     return done;

@@ -11,7 +11,7 @@ namespace cotter::cli {
 std::unique_ptr<db::Store> open_unchecked(const std::string& path)
 {
     auto store = db::Store::open(path);
-    store->accept_by(desk::check_acceptable);
+    store->accept_by(desk::accept);
     return store;
 }
 

@@ -1,9 +1,9 @@
 #include "entitled.hpp"
 
+#include "kinds.hpp"
 #include "register.hpp"
 
 #include <algorithm>
-#include <array>
 
 namespace cotter::desk {
 
@@ -12,62 +12,102 @@ using records::FormError;
 
 namespace {
 
-constexpr std::array clearing_roles{"supervisor", "manager", "appointed", "competent", "fitter"};
-constexpr std::array admitting_roles{"supervisor", "manager", "appointed"};
+const Roles clearing_roles{"supervisor", "manager", "appointed", "competent", "fitter"};
+const Roles admitting_roles{"supervisor", "manager", "appointed"};
 
-template <std::size_t N>
-bool has_one_of(const Book& book, const std::string& person, const std::array<const char*, N>& roles)
+bool share_one(const Roles& a, const Roles& b)
 {
-    return std::any_of(roles.begin(), roles.end(), [&](const char* role) { return has_role(book, person, role); });
+    return std::any_of(a.begin(), a.end(),
+                       [&](const auto& each) { return std::find(b.begin(), b.end(), each) != b.end(); });
 }
 
+std::string list_of(const Roles& roles)
+{
+    std::string text;
+    for (std::size_t i = 0; i < roles.size(); ++i)
+        text += (i == 0                  ? ""
+                 : i + 1 == roles.size() ? " or "
+                                         : ", ") +
+                (roles[i] == "hire_desk" ? "hire desk" : roles[i]);
+    return text;
+}
+
+void need_one_of(const Book& book, const Entry& entry, const Roles& allowed, const std::string& doing)
+{
+    if (!allowed.empty() && !share_one(roles_of(book, entry.who), allowed))
+        throw FormError{"who: " + records::shown(entry.who) + " may not " + doing + "; accepted is " +
+                        list_of(allowed)};
+}
+
+Roles roles_in(const Json& schema, const char* key) { return schema.value(key, Roles{}); }
+
+// The first who is admitted begins the book; afterwards nobody admits himself.
 void check_admission(const Book& book, const Entry& entry)
 {
-    if (!may_admit(book, entry.who) && is_staffed(book))
-        throw FormError{"who: \"" + entry.who +
-                        "\" may not admit people; a lifting supervisor, site manager or appointed person may"};
+    if (!is_staffed(book)) {
+        if (!share_one(entry.body.value("roles", Roles{}), admitting_roles))
+            throw FormError{"roles: the first who is admitted must be one who may admit others; accepted is " +
+                            list_of(admitting_roles)};
+    } else if (entry.who == entry.about) {
+        throw FormError{"who: nobody admits himself; another " + list_of(admitting_roles) + " is accepted"};
+    }
 }
 
 // A correction can take away what stops; whoever sees more danger than was written calls a stop instead.
 void check_correction(const Book& book, const Entry& entry)
 {
-    if (!may_clear(book, entry.who))
-        throw FormError{"who: \"" + entry.who +
-                        "\" may not correct a record; a supervisor, manager, appointed or competent person or a "
-                        "fitter may, and anyone may call a stop"};
     const auto old = book.find(entry.body.value("corrects", ""));
-    if (old && old->entry.kind == "correction")
-        throw FormError{"corrects: that record is itself a correction; the hash of the first record is accepted"};
-    const bool answers = old && (old->entry.kind == "pre_use_check" || old->entry.kind == "defect_found");
-    if (answers && old->entry.who == entry.who)
-        throw FormError{"who: \"" + entry.who + "\" gave these answers; another who is entitled may correct them"};
+    if (!old)
+        return;
+    const records::Entry& it = old->entry;
+    if (it.kind == "correction" || it.kind == "device")
+        throw FormError{"corrects: a " + it.kind + " is not corrected; the hash of another record is accepted"};
+    const Json& schema = records::find_kind(it.kind)->schema;
+    const Roles own = roles_in(schema, "x-corrected-by"), writing = roles_in(schema, "x-by");
+    need_one_of(book, entry,
+                !own.empty()       ? own
+                : !writing.empty() ? writing
+                                   : clearing_roles,
+                "correct a record of " + it.kind + " (anyone may call a stop)");
+    if ((it.kind == "pre_use_check" || it.kind == "defect_found") && it.who == entry.who)
+        throw FormError{"who: " + records::shown(entry.who) +
+                        " gave these answers; another who is entitled may correct them"};
+    if (it.kind == "admission" && it.about == entry.who)
+        throw FormError{"who: nobody admits himself; another " + list_of(admitting_roles) + " is accepted"};
 }
 
 } // namespace
 
+Roles roles_of(const Book& book, const std::string& person)
+{
+    return doc(book, "person", person).value("admission", Json::object()).value("roles", Roles{});
+}
+
 bool has_role(const Book& book, const std::string& person, const std::string& role)
 {
-    const Json admission = doc(book, "person", person).value("admission", Json::object());
-    const auto roles = admission.value("roles", std::vector<std::string>{});
+    const Roles roles = roles_of(book, person);
     return std::find(roles.begin(), roles.end(), role) != roles.end();
 }
 
-bool may_clear(const Book& book, const std::string& person) { return has_one_of(book, person, clearing_roles); }
+Roles written_as(const Json& deed) { return deed.value("roles", Roles{}); }
 
-bool may_admit(const Book& book, const std::string& person) { return has_one_of(book, person, admitting_roles); }
+bool is_competent(const Json& deed) { return share_one(written_as(deed), {"competent"}); }
 
-bool is_staffed(const Book& book)
-{
-    const auto people = book.facts("person");
-    return std::any_of(people.begin(), people.end(), [&](const auto& each) { return may_admit(book, each.key.key); });
-}
+bool is_supervisor(const Json& deed) { return share_one(written_as(deed), {"supervisor"}); }
+
+bool may_clear(const Roles& roles) { return share_one(roles, clearing_roles); }
+
+bool is_staffed(const Book& book) { return !book.newest("admission", 1).empty(); }
 
 void check_entitled(const Book& book, const Entry& entry)
 {
-    if (entry.kind == "person" || entry.kind == "admission")
+    if (entry.kind == "admission")
         check_admission(book, entry);
     if (entry.kind == "correction")
-        check_correction(book, entry);
+        return check_correction(book, entry);
+    const records::Kind* kind = records::find_kind(entry.kind);
+    if (kind && kind->schema.contains("x-by") && is_staffed(book))
+        need_one_of(book, entry, roles_in(kind->schema, "x-by"), "record " + entry.kind);
 }
 
 } // namespace cotter::desk

@@ -1,24 +1,35 @@
 #pragma once
 
-// Who may do what, by the roles of each person's newest admission. Source: firm's own rule; "anyone may stop, few may
+// Who may do what. A kind's schema names the roles that may write it (x-by) and correct it (x-corrected-by); whoever is
+// not named there may write it all the same, where nobody is. Source: firm's own rule; "anyone may stop, few may
 // clear".
 
 #include "book.hpp"
 
 #include <string>
+#include <vector>
 
 namespace cotter::desk {
 
 using records::Book;
 
-bool has_role(const Book& book, const std::string& person, const std::string& role);
-bool may_clear(const Book& book, const std::string& person); // a defect or a stop, and so may correct a record
-bool may_admit(const Book& book, const std::string& person); // people, with their cards and roles
+using Roles = std::vector<std::string>;
 
-// Has anybody been admitted who may admit others? Before that the first of them is written by whoever begins the book.
+Roles roles_of(const Book& book, const std::string& person); // of the newest admission
+bool has_role(const Book& book, const std::string& person, const std::string& role);
+
+// The roles in which whoever cleared, lifted, assessed or confirmed did so, as it stands in a fact.
+Roles written_as(const records::Json& deed);
+bool is_competent(const records::Json& deed);
+bool is_supervisor(const records::Json& deed);
+
+// May somebody with these roles clear a defect or lift a stop? The roles are those in which the record was written.
+bool may_clear(const Roles& roles);
+
+// Has anybody been admitted? Before that a book is open to whoever begins it.
 bool is_staffed(const Book& book);
 
-// FormError if the record is one that its author may not make: an admission, a person's card, a correction.
+// FormError if the record is one that its author may not make.
 void check_entitled(const Book& book, const records::Entry& entry);
 
 } // namespace cotter::desk

@@ -1,5 +1,6 @@
 #include "lift_question.hpp"
 
+#include "clock.hpp"
 #include "entitled.hpp"
 #include "local_time.hpp"
 #include "question_items.hpp"
@@ -31,11 +32,17 @@ void copy_field(const Json& from, Json& to, const char* field)
         to[field] = from[field];
 }
 
-// How the machine is coupled to this attachment; {} if it is coupled to another, or to none.
+// How the machine is coupled to this attachment; {} if it is coupled to another, or the attachment hangs on another
+// machine by a newer record.
 Json coupling_of(const Book& book, const LiftAsked& asked)
 {
-    Json coupling = doc(book, "coupling", asked.machine);
-    return coupling.value("attachment", "") == asked.unit ? coupling : Json::object();
+    const Json coupling = doc(book, "coupling", asked.machine);
+    if (coupling.value("attachment", "") != asked.unit)
+        return Json::object();
+    for (const auto& other : book.facts_about("coupling", asked.unit))
+        if (other.doc.value("attachment", "") == asked.unit && other.at > coupling.value("at", std::int64_t{0}))
+            return Json::object();
+    return coupling;
 }
 
 // Builds one question; each part is named after what it fills.
@@ -99,10 +106,22 @@ void Building::when_and_where()
         q_.shift = records::read_shift(shift);
 }
 
+// What would stand in for another, unseen.
+void refuse_doubles(const std::vector<Item>& items)
+{
+    for (std::size_t i = 0; i < items.size(); ++i)
+        for (std::size_t j = 0; j < i; ++j)
+            if (items[i].role == items[j].role && items[i].role != Role::hook && items[i].role != Role::sling)
+                throw NotFound{
+                    "rigging: " + items[j].tag + " and " + items[i].tag +
+                    " are of one kind in this load path; one of a kind is accepted, but for hooks and slings"};
+}
+
 void Building::gear()
 {
     const ItemsOfQuestion gear{book_, load_path(book_, asked_), asked_.now};
     q_.items = gear.items();
+    refuse_doubles(q_.items);
     q_.reports = gear.reports();
     q_.events = gear.events();
     q_.clearings = gear.clearings();
@@ -218,7 +237,7 @@ void Building::trench(const Json& place)
     Json trench = place.value("trench", Json::object());
     trench.update(doc(book_, "trench", at_site(place.value("id", ""))));
     for (Json& each : trench["inspections"])
-        each["by_competent"] = has_role(book_, each.value("by", ""), "competent");
+        each["by_competent"] = is_competent(each);
     q_.trench = records::read_trench(trench);
     if (place.contains("thread"))
         q_.thread = records::read_strutting(place["thread"]);
@@ -238,14 +257,7 @@ void Building::plan_and_place()
 void Building::clock_and_book()
 {
     const records::BookState state = book_.state();
-    q_.clock = Clock{{}, state.newest_record_at};
-    if (!state.sample)
-        for (const auto& fact : book_.facts("clock")) {
-            Json notice = fact.doc;
-            for (Json& each : notice["confirmed"])
-                each["supervisor"] = has_role(book_, each.value("by", ""), "supervisor");
-            q_.clock->notices.push_back(records::read_clock_notice(notice));
-        }
+    q_.clock = clock_of(book_, asked_.now);
     q_.book = rules::Book{state.checked, state.damaged, state.forked};
 }
 

@@ -21,6 +21,28 @@ Flag flag(const Json& doc, const char* field)
     return found != doc.end() && found->is_boolean() ? Flag{found->get<bool>()} : std::nullopt;
 }
 
+// Two reports may call defects of different units alike: "d-1" of CL-02 is not "d-1" of CL-05.
+Id of_unit(const Id& unit, const Id& defect) { return unit + " " + defect; }
+
+// Each defect once for each unit that has it, each remedy for each unit that the report names.
+void name_defects_by_unit(Report& report)
+{
+    std::vector<Defect> defects;
+    for (const Defect& each : report.defects)
+        for (const Id& unit : each.unit ? std::vector<Id>{*each.unit} : report.units) {
+            Defect own = each;
+            own.unit = unit;
+            own.id = each.id ? Known<Id>{of_unit(unit, *each.id)} : std::nullopt;
+            defects.push_back(std::move(own));
+        }
+    std::vector<Id> remedies;
+    for (const Id& unit : report.units)
+        for (const Id& each : report.remedies)
+            remedies.push_back(of_unit(unit, each));
+    report.defects = std::move(defects);
+    report.remedies = std::move(remedies);
+}
+
 // A fact about several units is listed under each: once is enough.
 std::vector<Fact> facts_about_all(const Book& book, const std::string& kind, const std::vector<std::string>& units)
 {
@@ -73,8 +95,8 @@ void ItemsOfQuestion::add_stops(Item& item, const std::string& unit) const
 {
     for (const Fact& fact : book_.facts_about("stop", unit)) {
         const Json& lifted = fact.doc["lifted"];
-        const bool entitled = std::any_of(lifted.begin(), lifted.end(),
-                                          [&](const Json& each) { return may_clear(book_, each.value("by", "")); });
+        const bool entitled =
+            std::any_of(lifted.begin(), lifted.end(), [](const Json& each) { return may_clear(written_as(each)); });
         item.stops.push_back({fact.doc.value("id", ""), entitled});
     }
 }
@@ -124,6 +146,7 @@ std::vector<Report> ItemsOfQuestion::reports() const
         for (Defect& defect : report.defects)
             if (defect.unit)
                 defect.unit = label(*defect.unit);
+        name_defects_by_unit(report);
         reports.push_back(std::move(report));
     }
     return reports;
@@ -136,8 +159,7 @@ std::vector<Event> ItemsOfQuestion::events() const
         Event event = records::read_event(fact.doc);
         event.units = labels(std::move(event.units));
         for (std::size_t i = 0; i < event.assessments.size(); ++i)
-            event.assessments[i].by_competent =
-                has_role(book_, fact.doc["assessments"][i].value("by", ""), "competent");
+            event.assessments[i].by_competent = is_competent(fact.doc["assessments"][i]);
         events.push_back(std::move(event));
     }
     return events;
@@ -148,7 +170,8 @@ std::vector<Clearing> ItemsOfQuestion::clearings() const
     std::vector<Clearing> clearings;
     for (const Fact& fact : facts_about_all(book_, "defect", units_))
         for (const Json& each : fact.doc["cleared"])
-            clearings.push_back({fact.key.key, has_role(book_, each.value("by", ""), "competent")});
+            clearings.push_back(
+                {of_unit(label(fact.doc.value("unit", "")), fact.doc.value("id", "")), is_competent(each)});
     return clearings;
 }
 
@@ -160,7 +183,7 @@ std::vector<Answer> ItemsOfQuestion::answers() const
             continue;
         for (Json each : fact.doc["answers"]) {
             for (Json& cleared : each["cleared"])
-                cleared["entitled"] = may_clear(book_, cleared.value("by", ""));
+                cleared["entitled"] = may_clear(written_as(cleared));
             each.update(
                 {{"unit", label(fact.doc["unit"].get<std::string>())}, {"at", fact.doc["at"]}, {"by", fact.doc["by"]}});
             if (fact.doc.contains("machine"))

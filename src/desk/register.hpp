@@ -21,7 +21,8 @@ public:
     using std::runtime_error::runtime_error;
 };
 
-// A unit by its tag, by OWNER/SERIAL, by its label or by its id. NotFound if there is none, or if two firms use the tag.
+// A unit by its tag, by OWNER/SERIAL, by its label or by its id. NotFound if there is none, or if two firms use the
+// tag.
 std::string find_unit(const Book& book, const std::string& tag);
 
 Json doc(const Book& book, const std::string& kind, const std::string& key); // {} if there is none
@@ -35,6 +36,8 @@ std::string shown_name(const Book& book, const std::string& id);
 
 std::string current_site(const Book& book); // of the newest shift, else the newest site; "" for none
 std::string zone_of(const Book& book, const std::string& site); // "UTC" if there is none
+
+inline constexpr std::int64_t longest_shift_seconds = 14 * 3600; // source: firm's own rule
 
 // The newest shift of the site that has not been stood down; {} if there is none.
 Json open_shift(const Book& book, const std::string& site);

@@ -8,7 +8,6 @@
 
 #include <algorithm>
 #include <cstdlib>
-#include <set>
 
 namespace cotter::desk {
 
@@ -150,56 +149,9 @@ Entry lift_step(const Hand& hand, const std::string& kind, const std::string& li
     return entry(hand, kind, lift, Json::object());
 }
 
-Entry confirm_clock(const Hand& hand, const Book& book, const std::string& notice)
-{
-    return entry(hand, "clock_confirmed", book.state().device, {{"notice", notice}, {"to", hand.at.count()}});
-}
-
 Entry give_a_receipt(const Hand& hand, const Book& book, const records::Head& head, const std::string& to)
 {
     return entry(hand, "receipt", book.state().device, {{"records", head.seq}, {"head", head.hash}, {"to", to}});
-}
-
-namespace {
-
-// One that is not confirmed still says it.
-bool is_said_already(const Book& book, const char* kind)
-{
-    const auto notices = book.facts("clock");
-    return std::any_of(notices.begin(), notices.end(), [&](const records::Fact& each) {
-        return each.doc.value("kind", "") == kind && !is_confirmed(book, each.doc);
-    });
-}
-
-} // namespace
-
-bool is_confirmed(const Book& book, const Json& notice)
-{
-    std::set<std::string> by_phone;
-    for (const Json& each : notice.value("confirmed", Json::array())) {
-        if (has_role(book, each.value("by", ""), "supervisor"))
-            return true;
-        if (each.value("how", "") == "phone")
-            by_phone.insert(each.value("by", ""));
-    }
-    return by_phone.size() >= 2;
-}
-
-std::vector<Entry> watch_the_clock(const Hand& hand, const Book& book, const ClockFacts& facts)
-{
-    const auto newest = book.newest("", 1);
-    if (newest.empty() || book.state().sample)
-        return {};
-    const records::Entry& last = newest.front().entry;
-    const bool same_boot = !facts.boot.empty() && last.boot == facts.boot;
-    const std::int64_t drift = (facts.wall - last.at).count() - (facts.boot_seconds - last.boot_seconds);
-    const bool back = facts.wall < std::max(last.at, facts.built) || (same_boot && drift < -clock_drift_seconds);
-    if (!back && !(same_boot && drift > clock_drift_seconds))
-        return {};
-    const char* kind = back ? "back" : "jump";
-    if (is_said_already(book, kind))
-        return {};
-    return {entry(hand, "clock_notice", book.state().device, {{"kind", kind}, {"wall", facts.wall.count()}})};
 }
 
 } // namespace cotter::desk

@@ -27,8 +27,6 @@ struct Hand {
 
 Entry entry(const Hand& hand, std::string kind, std::string about, Json body);
 
-// At most 14 hours; source: firm's own rule.
-inline constexpr std::int64_t longest_shift_seconds = 14 * 3600;
 Entry open_a_shift(const Hand& hand, const std::string& site, std::int64_t seconds, const std::string& zone);
 Entry stand_down(const Hand& hand, const std::string& shift);
 
@@ -56,24 +54,7 @@ Entry something_happened(const Hand& hand, const std::string& kind, const std::s
 Entry ask_for_a_lift(const Hand& hand, const rules::Question& question, Json decision);
 Entry lift_step(const Hand& hand, const std::string& kind, const std::string& lift); // picked_up, set_down, lift_done
 
-// Today's supervisor has compared the clock with another; `notice` is the hash of the record that doubted it.
-Entry confirm_clock(const Hand& hand, const Book& book, const std::string& notice);
-
-// By a supervisor, or by two people from a phone.
-bool is_confirmed(const Book& book, const Json& notice);
-
 // A receipt of the book up to `head` went to somebody, or is kept somewhere.
 Entry give_a_receipt(const Hand& hand, const Book& book, const records::Head& head, const std::string& to);
-
-// A notice if the wall clock stands before the newest record or the program's building, or drifted from the boot clock;
-// nothing if it is believed, or an unconfirmed notice says the same.
-struct ClockFacts {
-    rules::Instant wall{0};
-    rules::Instant built{0}; // the program; no clock that is right stands before it
-    std::string boot;
-    std::int64_t boot_seconds = 0;
-};
-inline constexpr std::int64_t clock_drift_seconds = 120; // source: firm's own rule
-std::vector<Entry> watch_the_clock(const Hand& hand, const Book& book, const ClockFacts& facts);
 
 } // namespace cotter::desk

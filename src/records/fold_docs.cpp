@@ -27,32 +27,40 @@ void add_capped(Json& list, Json value)
 
 bool is_comparison(const SaidRecord& record) { return record.entry.kind == "compared"; }
 
-// A comparison proves what it knew: it came after every change.
-bool proves(const SaidRecord& comparison, const Said& said)
+bool share_a_hand(const Entry& a, const Entry& b)
+{
+    return a.who == b.who || a.who == b.by || a.by == b.who || a.by == b.by;
+}
+
+// A comparison proves what it knew: it came after every change, and is no work of who made the last one.
+bool proves(const SaidRecord& comparison, const SaidRecord& last_change, const Said& said)
 {
     const auto known = known_to({comparison}, said);
-    return std::all_of(said.begin(), said.end(),
-                       [&](const SaidRecord& each) { return is_comparison(each) || known.count(each.as_of) > 0; });
+    const bool knows_all = std::all_of(said.begin(), said.end(), [&](const SaidRecord& each) {
+        return is_comparison(each) || known.count(each.as_of) > 0;
+    });
+    return knows_all && !share_a_hand(comparison.entry, last_change.entry);
+}
+
+const SaidRecord& last_change_in(const Said& said)
+{
+    const SaidRecord* last = nullptr;
+    for (const SaidRecord& each : said)
+        if (!is_comparison(each) && (!last || each.entry.at >= last->entry.at))
+            last = &each;
+    return last ? *last : said.back();
 }
 
 // A model, chart, pipe or report: its newest data, when they last changed, and who has compared them since.
 void fill_data(Fact& fact, const Said& said)
 {
-    std::string kind;
-    for (const SaidRecord& each : said)
-        if (!is_comparison(each))
-            kind = each.entry.kind;
-    fact.doc = with_id(newest_body(said, kind), fact);
+    const SaidRecord& last = last_change_in(said);
+    fact.doc = with_id(newest_body(said, last.entry.kind), fact);
+    fact.doc["changed"] = at_and_by(last.entry);
     fact.doc["compared"] = Json::array();
-    std::int64_t changed = -1;
-    for (const SaidRecord& each : said) {
-        if (is_comparison(each) && proves(each, said))
+    for (const SaidRecord& each : said)
+        if (is_comparison(each) && proves(each, last, said))
             fact.doc["compared"].push_back(at_and_by(each.entry));
-        if (!is_comparison(each) && each.entry.at.count() >= changed) {
-            changed = each.entry.at.count();
-            fact.doc["changed"] = at_and_by(each.entry);
-        }
-    }
     for (const Json& unit : fact.doc.value("units", Json::array()))
         fact.about.push_back(unit.get<std::string>());
 }
@@ -113,7 +121,8 @@ void fill_check(Fact& fact, const Said& said)
         answer["cleared"] = Json::array();
         for (const Record& each : said)
             if (each.entry.kind == "defect_cleared" && each.entry.body.value("item", "defect") == answer["item"])
-                answer["cleared"].push_back({{"by", each.entry.who}, {"remedy", each.entry.body["remedy"]}});
+                answer["cleared"].push_back(
+                    {{"by", each.entry.who}, {"roles", each.entry.roles}, {"remedy", each.entry.body["remedy"]}});
         fact.open = fact.open || answer["answer"] != "right";
     }
 }
@@ -132,7 +141,7 @@ void fill_stop(Fact& fact, const Said& said)
                              {"at", e.at.count()}});
             fact.about.push_back(e.about);
         } else {
-            fact.doc["lifted"].push_back({{"by", e.who}, {"why", e.body["why"]}});
+            fact.doc["lifted"].push_back({{"by", e.who}, {"roles", e.roles}, {"why", e.body["why"]}});
         }
     }
 }
@@ -143,8 +152,10 @@ void fill_event(Fact& fact, const Said& said)
     fact.doc["assessments"] = fact.doc["looked_by"] = Json::array();
     for (const Record& each : said) {
         if (each.entry.kind == "event_assessed")
-            fact.doc["assessments"].push_back(
-                {{"at", each.entry.at.count()}, {"by", each.entry.who}, {"fit", each.entry.body["fit"]}});
+            fact.doc["assessments"].push_back({{"at", each.entry.at.count()},
+                                               {"by", each.entry.who},
+                                               {"roles", each.entry.roles},
+                                               {"fit", each.entry.body["fit"]}});
         if (each.entry.kind == "event_looked")
             fact.doc["looked_by"].push_back(each.entry.who);
     }
@@ -201,7 +212,8 @@ void fill_trench(Fact& fact, const Said& said)
     for (const Record& each : said) {
         const Entry& e = each.entry;
         if (e.kind == "trench_inspection")
-            add_capped(fact.doc["inspections"], {{"at", e.at.count()}, {"by", e.who}, {"safe", e.body["safe"]}});
+            add_capped(fact.doc["inspections"],
+                       {{"at", e.at.count()}, {"by", e.who}, {"roles", e.roles}, {"safe", e.body["safe"]}});
         else
             add_capped(fact.doc["disturbed_at"], e.body.value("time_known", true) ? Json(e.at.count()) : Json{});
     }
@@ -258,8 +270,11 @@ void fill_clock(Fact& fact, const Said& said)
         if (e.kind == "clock_notice")
             fact.doc["kind"] = e.body["kind"];
         else
-            fact.doc["confirmed"].push_back(
-                {{"by", e.who}, {"how", e.body.value("how", Json{})}, {"to", e.body["to"]}});
+            fact.doc["confirmed"].push_back({{"by", e.who},
+                                             {"roles", e.roles},
+                                             {"at", e.at.count()},
+                                             {"how", e.body.value("how", Json{})},
+                                             {"to", e.body["to"]}});
     }
 }
 
@@ -267,7 +282,9 @@ void fill_defect(Fact& fact, const Said& said)
 {
     fact.doc["cleared"] = Json::array();
     for (const Record& each : said) {
-        fact.doc["cleared"].push_back({{"by", each.entry.who}, {"remedy", each.entry.body["remedy"]}});
+        fact.doc["cleared"].push_back(
+            {{"by", each.entry.who}, {"roles", each.entry.roles}, {"remedy", each.entry.body["remedy"]}});
+        fact.doc.update({{"id", each.entry.body["defect"]}, {"unit", each.entry.about}});
         fact.about.push_back(each.entry.about);
     }
 }

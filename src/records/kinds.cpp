@@ -69,8 +69,12 @@ void check_array(const Json& schema, const Json& value, const std::string& place
 {
     if (!value.is_array())
         refuse(place, value, "a list");
-    for (std::size_t i = 0; i < value.size(); ++i)
-        check(schema.at("items"), value[i], place + "[" + std::to_string(i) + "]");
+    for (std::size_t i = 0; i < value.size(); ++i) {
+        const std::string at = place + "[" + std::to_string(i) + "]";
+        if (value[i].is_null())
+            refuse(at, value[i], "a value; what is not known is left out");
+        check(schema.at("items"), value[i], at);
+    }
 }
 
 bool accepts(const Json& schema, const Json& value, const std::string& place)
@@ -138,7 +142,25 @@ const Kind* find_kind(std::string_view name)
     return nullptr;
 }
 
-void check_body(const Kind& kind, const Json& body) { check(kind.schema, body, ""); }
+namespace {
+
+// Also where the schema leaves open what stands there.
+void refuse_fractions(const Json& value, const std::string& place)
+{
+    if (value.is_number_float())
+        refuse(place, value, "a whole number");
+    if (value.is_structured())
+        for (const auto& [key, each] : value.items())
+            refuse_fractions(each, value.is_array() ? place + "[" + key + "]" : under(place, key));
+}
+
+} // namespace
+
+void check_body(const Kind& kind, const Json& body)
+{
+    check(kind.schema, body, "");
+    refuse_fractions(body, "");
+}
 
 std::vector<std::string> private_fields(const Kind& kind)
 {

@@ -19,8 +19,21 @@ template <class List, class Key> void refuse_doubled(const char* list, const Lis
             throw FormError{std::string{list} + ": \"" + *id + "\" stands twice; each id once is accepted"};
 }
 
+// One of each in a load path, but for hooks and slings: a second would stand in for the first, unseen.
+void refuse_doubled_roles(const std::vector<Item>& items)
+{
+    std::set<Role> seen;
+    for (std::size_t i = 0; i < items.size(); ++i)
+        if (const auto role = items[i].role;
+            role && *role != Role::hook && *role != Role::sling && !seen.insert(*role).second)
+            throw FormError{"items[" + std::to_string(i) +
+                            "].role: a second one is not accepted; one of each is, but for "
+                            "hooks and slings"};
+}
+
 void refuse_doubled(const Question& question)
 {
+    refuse_doubled_roles(question.items);
     const auto id = [](const auto& each) { return each.id; };
     refuse_doubled("items", question.items, [](const Item& item) { return Known<Id>{item.tag}; });
     refuse_doubled("reports", question.reports, id);

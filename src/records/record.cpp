@@ -21,6 +21,7 @@ std::string encode(const Record& record)
                        {"how", e.how},
                        {"kind", e.kind},
                        {"prev", record.prev},
+                       {"roles", e.roles},
                        {"seq", record.seq},
                        {"who", e.who}};
     return json.dump();
@@ -38,6 +39,7 @@ Entry entry_of(const Json& json)
     e.by = json.at("by").get<std::string>();
     e.how = json.at("how").get<std::string>();
     e.kind = json.at("kind").get<std::string>();
+    e.roles = json.at("roles").get<std::vector<std::string>>();
     e.who = json.at("who").get<std::string>();
     const auto day = rules::parse_day(json.at("day").get<std::string>());
     if (!day)
@@ -75,8 +77,8 @@ try {
     record.bytes = std::move(bytes);
     record.sig = std::move(sig);
     return record;
-} catch (const Json::exception& e) {
-    throw FormError{std::string{"not a record: "} + e.what()};
+} catch (const Json::exception&) {
+    throw FormError{"its bytes are not a record"};
 }
 
 } // namespace cotter::records

@@ -17,9 +17,10 @@ inline constexpr std::int64_t body_version = 1;
 // A record before it has its place in a book.
 struct Entry {
     std::string kind, about;
-    std::string who; // whose fact it is
-    std::string by;  // who wrote it down
-    std::string how; // "pin", "name only", "seen", "phone", "copy"
+    std::string who;                // whose fact it is
+    std::string by;                 // who wrote it down
+    std::string how;                // "pin", "name only", "seen", "phone", "copy"
+    std::vector<std::string> roles; // of `who` when it was written
     Json body = Json::object();
     rules::Instant at{0};
     rules::Day day{}; // at the site

@@ -60,7 +60,8 @@ std::optional<FactKey> named_by_hash(const Record& record)
     if (e.kind == "pre_use_check" || e.kind == "defect_found")
         return FactKey{"check", record.hash};
     if (e.kind == "defect_cleared")
-        return text("check").empty() ? FactKey{"defect", text("defect")} : FactKey{"check", text("check")};
+        return text("check").empty() ? FactKey{"defect", e.about + " " + text("defect")}
+                                     : FactKey{"check", text("check")};
     if (e.kind == "stop_called")
         return FactKey{"stop", record.hash};
     if (e.kind == "stop_lifted")

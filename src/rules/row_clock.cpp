@@ -2,14 +2,12 @@
 // Source: firm's own rule.
 
 #include "case.hpp"
+#include "confirmed.hpp"
 
 #include <set>
 
 namespace cotter::rules {
 
-namespace {
-
-// By a supervisor, or by two people from a phone; never to a time before the newest record.
 bool is_confirmed(const Clock& clock, const ClockNotice& notice)
 {
     std::set<Id> by_phone;
@@ -23,8 +21,6 @@ bool is_confirmed(const Clock& clock, const ClockNotice& notice)
     }
     return by_phone.size() >= 2;
 }
-
-} // namespace
 
 void clock_row(const Case& asked, Findings& out)
 {

@@ -104,6 +104,12 @@ void ask_adjusted(const Case& asked, const Item& item, Findings& out)
 
 } // namespace
 
+bool was_ever_set(const Question& question)
+{
+    return std::any_of(question.setting_records.begin(), question.setting_records.end(),
+                       [](const SettingRecord& each) { return each.kind == SettingKind::changed; });
+}
+
 bool serves(const State& state, Millimetres barrel)
 {
     return is_range_known(state) && *state.least <= barrel && barrel <= *state.greatest;

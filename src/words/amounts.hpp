@@ -14,9 +14,9 @@ enum class Rounding { up, down };
 std::string whole(double value, Rounding to = Rounding::up);
 std::string amount(const rules::Figure& value, rules::Unit unit,
                    Rounding to = Rounding::up); // "1630 kg", "Fri 4 Dec 2026", "not known"
-std::string short_day(rules::Day day);                            // "Fri 4 Dec"
-std::string long_day(rules::Day day);                             // "Fri 4 Dec 2026"
-std::string metres(std::int64_t millimetres);                     // "6.2 m"
-std::string clock_time(int minutes_of_day);                       // "07:42"
+std::string short_day(rules::Day day);          // "Fri 4 Dec"
+std::string long_day(rules::Day day);           // "Fri 4 Dec 2026"
+std::string metres(std::int64_t millimetres);   // "6.2 m"
+std::string clock_time(int minutes_of_day);     // "07:42"
 
 } // namespace cotter::words

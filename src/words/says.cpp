@@ -81,6 +81,8 @@ Sentence says(const Finding& finding, const Question& question, const Naming& na
 {
     const Filling filling{finding, question, naming};
     const FindingWords& words = words_of(finding.code);
+    if (finding.code == Code::setting_unknown && !was_ever_set(question))
+        return {filling.fill(words.headline), "It was never set by the record: two people set it by the steps"};
     return {filling.fill(words.headline), filling.fill(words.detail)};
 }
 

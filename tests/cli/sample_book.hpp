@@ -29,7 +29,7 @@ inline const std::vector<SampleLine>& sample_lines()
         {"05:02", "", "person", "penrose",
          R"json({"name": "A. Penrose (invented)", "card": "card", "card_last_day": "2027-03-31"})json"},
         {"05:03", "", "admission", "quill",
-         R"json({"site": "marsh-lane", "card_seen": true, "models": [], "roles": ["manager"]})json"},
+         R"json({"site": "marsh-lane", "card_seen": true, "models": [], "roles": ["manager", "appointed"]})json"},
         {"05:03", "", "admission", "farrow",
          R"json({"site": "marsh-lane", "card_seen": true, "models": ["digger-21", "clasper-90"], "roles": ["operator"],
          "setting_models": ["clasper-90"]})json"},

@@ -189,13 +189,40 @@ TEST_CASE("in a sample book the clock set by hand is the whole clock")
     CHECK(book.lift().code == 0);
 }
 
+TEST_CASE("what is not known is left out of a list, and no number has a fraction, wherever it stands")
+{
+    const SampleBook book;
+    for (
+        const auto& [kind, about, body, says] :
+        {std::tuple{"rigging", "ex-21", R"({"hangs": [null]})", "hangs[0]"},
+         {"admission", "iqbal", R"({"site": "marsh-lane", "card_seen": true, "roles": [null]})", "roles[0]"},
+         {"check_sheet", "attachment", R"({"name": "A", "edition": 2, "items": [null]})", "items[0]"},
+         {"event", "e", R"({"kind": "knock", "units": [null]})", "units[0]"},
+         {"examination_report", "r", R"({"units": ["cl-02"], "defects": [null]})", "defects[0]"},
+         {"unit", "cl-02",
+          R"({"tag": "A", "owner_firm": "B", "serial": "C", "role": "sling", "class": "accessory", "sling": {"spread_mm": [null]}})",
+          "sling.spread_mm[0]"},
+         {"lift_asked", "l",
+          R"({"question": {"id": "q", "x": 1.5}, "outcome": "may_lift", "findings": [], "edition": 1})", "question.x"},
+         {"lift_asked", "l",
+          R"({"question": {"id": "q", "pipe": 5}, "outcome": "may_lift", "findings": [], "edition": 1})",
+          "question"}}) {
+        CAPTURE(std::string{body});
+        const Ran ran = book.record(record_line(kind, about, Json::parse(body)));
+        CHECK(not_refused(ran, {"line 1", says, "accepted"}) == "");
+        CHECK(ran.err.find("json.exception") == std::string::npos);
+    }
+    CHECK(book.lift().code == 0);
+    CHECK(book.run("board --on 2026-11-25").code == 0);
+}
+
 TEST_CASE("the example of every kind in the help is accepted in the sample site's book, one after the other")
 {
     const Scratch scratch;
     const std::string book = scratch.book().string();
-    REQUIRE(
-        run_program("/bin/sh", {"-c", "COTTER=" COTTER_PROGRAM " " COTTER_SOURCE "/sample_site/make " + book}).code ==
-        0);
+    REQUIRE(run_program("/bin/sh", {"-c", "COTTER=" COTTER_PROGRAM " " COTTER_SOURCE "/sample_site/make " + book +
+                                              " --on 2026-11-25"})
+                .code == 0);
     int kinds = 0;
     std::istringstream help{call({"help", "record"}).out};
     for (std::string line; std::getline(help, line);) {
@@ -207,8 +234,14 @@ TEST_CASE("the example of every kind in the help is accepted in the sample site'
         CHECK(said.code == 0);
         const std::string example = said.out.substr(said.out.find("Example line:\n  ") + 16);
         CHECK(call({"help", "record", kind, "--schema"}).json()["title"] != "");
-        const Ran ran = call({"record", kind, "--store", book, "--as", "quill"}, example);
-        const bool names_a_record = example.find(std::string(64, '0')) != std::string::npos && kind != "device";
+        const Ran ran =
+            call({"record", kind, "--store", book, "--as", "quill", "--at", "2026-11-25T07:00:00Z"}, example);
+        if (kind == "device" || kind == "clock_notice") { // the first record of a new book; the program's own
+            CHECK(ran.code == 2);
+            ++kinds;
+            continue;
+        }
+        const bool names_a_record = example.find(std::string(64, '0')) != std::string::npos;
         CHECK(ran.code == (names_a_record ? 2 : 0));
         CHECK((ran.err.find("the hash of a record") != std::string::npos) == names_a_record);
         ++kinds;

@@ -72,10 +72,9 @@ TEST_CASE("a backup that is damaged is not carried on from")
         raw.run("UPDATE record SET sig = ''");
     }
     const auto before = scratch.files();
-    CHECK(contains(store_error_of([&] {
-                       db::Store::restore(scratch.folder() / "copy.db", scratch.folder() / "again.db", spare);
-                   }),
-                   "its signature does not fit"));
+    CHECK(contains(
+        store_error_of([&] { db::Store::restore(scratch.folder() / "copy.db", scratch.folder() / "again.db", spare); }),
+        "its signature does not fit"));
     CHECK(scratch.files() == before);
 }
 

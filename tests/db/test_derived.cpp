@@ -108,16 +108,65 @@ TEST_CASE("whatever was changed in a derived table, the opening check derives it
         store->append({pipe("sk-900", 1290)});
         good = store->derived_tables();
     }
-    const std::string other_seal = Raw{scratch.book()}.text("SELECT sum FROM seal");
+    const std::string its_own_seal = Raw{scratch.book()}.text("SELECT sum FROM seal");
     for (const std::string& tampering : tamperings) {
         CAPTURE(tampering);
-        Raw{scratch.book()}.run(tampering + "; UPDATE seal SET sum = '" + other_seal + "'");
+        Raw{scratch.book()}.run(tampering + "; UPDATE seal SET sum = '" + its_own_seal + "'");
         const auto store = db::Store::open(scratch.book());
         REQUIRE(store->derived_tables() != good);
         store->check_on_opening();
         CHECK(store->derived_tables() == good);
         CHECK_FALSE(store->state().damaged);
     }
+}
+
+TEST_CASE("derived tables put back from an older copy of the book, seal and all, are derived anew")
+{
+    const Scratch scratch;
+    make_small_book(scratch.book());
+    fs::copy_file(scratch.book(), scratch.folder() / "older.db");
+    db::Store::open(scratch.book())->append({entry("stop_called", "cl-02", {{"why", "bent"}}, 240)});
+    {
+        Raw raw{scratch.book()};
+        raw.run("ATTACH '" + (scratch.folder() / "older.db").string() + "' AS older");
+        for (const std::string table : {"fact", "fact_about", "fact_record", "seal"})
+            raw.run("DELETE FROM " + table + "; INSERT INTO " + table + " SELECT * FROM older." + table);
+    }
+    const auto store = db::Store::open(scratch.book());
+    REQUIRE(store->facts("stop").empty());
+    store->check_on_opening();
+    CHECK(store->facts("stop").size() == 1);
+    CHECK_FALSE(store->state().damaged);
+}
+
+TEST_CASE("a book without its key believes no seal")
+{
+    const Scratch scratch;
+    make_small_book(scratch.book());
+    db::Store::open(scratch.book())->append({entry("stop_called", "cl-02", {{"why", "bent"}}, 240)});
+    fs::remove(scratch.book().string() + ".key");
+    {
+        const auto store = db::Store::open(scratch.book()); // its rows sealed with no key, as anybody could
+        store->rebuild();
+    }
+    Raw{scratch.book()}.run("DELETE FROM fact WHERE kind = 'stop'");
+    const auto store = db::Store::open(scratch.book());
+    store->check_on_opening();
+    CHECK(store->facts("stop").size() == 1);
+}
+
+TEST_CASE("tables are not derived anew from records that nobody signed")
+{
+    const Scratch scratch;
+    make_small_book(scratch.book());
+    {
+        Raw raw{scratch.book()};
+        raw.drop_triggers();
+        raw.run("UPDATE record SET sig = '' WHERE seq = 4; DELETE FROM seal");
+    }
+    const auto store = db::Store::open(scratch.book());
+    store->check_on_opening();
+    CHECK(store->state().damaged);
 }
 
 TEST_CASE("a book without a seal, as an older Cotter left it, is sealed by the opening check")

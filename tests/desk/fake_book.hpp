@@ -65,9 +65,13 @@ public:
                 return each;
         return std::nullopt;
     }
-    std::vector<records::Record> newest(const std::string&, std::size_t count) const override
+    std::vector<records::Record> newest(const std::string& kind, std::size_t count) const override
     {
-        return {newest_.begin(), newest_.begin() + static_cast<std::ptrdiff_t>(std::min(count, newest_.size()))};
+        std::vector<records::Record> found;
+        for (const records::Record& each : newest_)
+            if (found.size() < count && (kind.empty() || each.entry.kind == kind))
+                found.push_back(each);
+        return found;
     }
 
 private:

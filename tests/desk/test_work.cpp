@@ -1,5 +1,6 @@
 // What each person does becomes a record that its kind accepts; and whether the clock is believed.
 
+#include "clock.hpp"
 #include "decide.hpp"
 #include "decision_form.hpp"
 #include "fake_book.hpp"
@@ -115,9 +116,10 @@ TEST_CASE("people named for a shift that crosses midnight stay named until its e
     const auto at = [](const char* text) { return *parse_instant(text); };
     FakeBook book;
     book.with("site", "s", {{"zone", "Europe/London"}})
-        .with("shift", "night", {{"site", "s"},
-                                 {"start", at("2026-11-25T18:00:00Z").count()},
-                                 {"end", at("2026-11-26T05:00:00Z").count()}});
+        .with("shift", "night",
+              {{"site", "s"},
+               {"start", at("2026-11-25T18:00:00Z").count()},
+               {"end", at("2026-11-26T05:00:00Z").count()}});
     const auto day = [&](const char* now) { return rules::to_string(working_day(book, "s", at(now))); };
     CHECK(day("2026-11-25T23:59:59Z") == "2026-11-25");
     CHECK(day("2026-11-26T00:00:00Z") == "2026-11-25");
@@ -200,11 +202,17 @@ TEST_CASE("a notice that nobody has confirmed is not written again")
     FakeBook confirmed;
     confirmed.with(last_record(0, "boot-0", 5))
         .with("person", "hallam", {{"admission", {{"roles", {"supervisor"}}}}})
-        .with("clock", "h", {{"kind", "back"}, {"confirmed", {{{"by", "hallam"}}}}});
+        .with("clock", "h",
+              {{"kind", "back"},
+               {"confirmed",
+                {{{"by", "hallam"}, {"roles", {"supervisor"}}, {"at", morning.count()}, {"to", morning.count()}}}}});
     CHECK(notice(confirmed, -1) == "back");
     FakeBook by_another;
     by_another.with(last_record(0, "boot-0", 5))
-        .with("clock", "h", {{"kind", "back"}, {"confirmed", {{{"by", "farrow"}}}}});
+        .with("clock", "h",
+              {{"kind", "back"},
+               {"confirmed",
+                {{{"by", "farrow"}, {"roles", {"operator"}}, {"at", morning.count()}, {"to", morning.count()}}}}});
     CHECK(notice(by_another, -1) == "");
 }
 

@@ -194,7 +194,8 @@ TEST_CASE("a stop called and lifted by two who did not know of each other keeps 
     CHECK(devices.fact("stop", stop.hash)->open);
     CHECK(devices.doc("stop", stop.hash)["lifted"] == Json::array());
     devices.write(0, "stop_lifted", "u", {{"stop", stop.hash}, {"why", "straight"}}, 2, "hallam");
-    CHECK(devices.doc("stop", stop.hash)["lifted"] == Json::array({{{"by", "hallam"}, {"why", "straight"}}}));
+    CHECK(devices.doc("stop", stop.hash)["lifted"] ==
+          Json::array({{{"by", "hallam"}, {"roles", Json::array()}, {"why", "straight"}}}));
     CHECK(devices.fact("stop", stop.hash)->about == std::vector<std::string>{"u"});
 }
 

@@ -79,7 +79,7 @@ TEST_CASE("the bytes are JSON with sorted keys, without white space, and integer
     for (const char* key : {"about", "after", "at", "body", "body_version", "boot", "boot_seconds", "by", "day",
                             "device", "how", "kind", "prev", "seq", "who"})
         CHECK(json.contains(key));
-    CHECK(json.size() == 15);
+    CHECK(json.size() == 16);
 }
 
 TEST_CASE("a record read again is the record that was signed")

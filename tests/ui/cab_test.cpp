@@ -7,6 +7,7 @@
 #include <doctest/doctest.h>
 
 using namespace cotter;
+using records::Json;
 using tests::Rig;
 using tests::SampleBook;
 
@@ -141,6 +142,8 @@ TEST_CASE("standing down ends the shift and leads back to the three doors")
     go_to_the_sheet(rig, name_of(sample.store(), "pipe", "sk-600"), story(sample.store()).wrong);
     rig.tap("Report");
     rig.tap("Stand down");
+    CHECK(rig.shows("for everybody on this site"));
+    rig.tap("Stand down");
     CHECK(rig.shows("Photograph this with a phone"));
     rig.tap("Photographed");
     CHECK(rig.shows("never replaces"));
@@ -264,4 +267,96 @@ TEST_CASE("with no shift open the operator opens one, which the book takes")
     const auto shift = desk::open_shift(sample.store(), site);
     CHECK(shift["end"].get<std::int64_t>() - shift["start"].get<std::int64_t>() == 10 * 3600);
     CHECK(rig.target("EX-21"));
+}
+
+TEST_CASE("what must hold before a pin is drawn is asked each time, also where the steps were left in the middle")
+{
+    SampleBook sample;
+    Rig rig{sample.store(), ui::Door::cab};
+    go_to_the_sheet(rig, name_of(sample.store(), "pipe", "sk-600"), state_on_record(sample.store()));
+    rig.tap("Move");
+    for (int i = 0; i < 3; ++i)
+        rig.tap("Done");
+    rig.tap("Leave it");
+    rig.tap("Pin");
+    CHECK(rig.shows("Step 1 of"));
+    CHECK(rig.shows("Park and support it"));
+}
+
+TEST_CASE("a unit whose sheet has no items has nothing to answer, and says so")
+{
+    SampleBook sample;
+    Json hitch = desk::doc(sample.store(), "unit", "qh-4");
+    for (const char* key : {"sheet", "id", "at", "by"})
+        hitch.erase(key);
+    desk::Hand hand;
+    hand.by = "quill";
+    hand.at = *desk::parse_instant("2026-11-25T07:55:00Z");
+    hand.day = rules::utc_day(hand.at);
+    sample.store().append({entry(hand, "unit", "qh-4", hitch)});
+    Rig rig{sample.store(), ui::Door::cab};
+    go_to_the_sheet(rig, name_of(sample.store(), "pipe", "sk-600"), state_on_record(sample.store()));
+    check_all(rig);
+    for (int i = 0; i < 12 && !rig.shows("QH-4. 0 of 0"); ++i)
+        for (const auto& each : rig.seen())
+            if (each.target &&
+                (each.text.find("more below") != std::string::npos || each.text == "Back to the first")) {
+                rig.tap(std::string{each.text});
+                break;
+            }
+    rig.tap("Check");
+    CHECK(rig.shows("Do the check"));
+}
+
+TEST_CASE("whoever takes the tablet while a load is up is told of it, and no other rig's verdict is shown")
+{
+    SampleBook sample;
+    {
+        Rig rig{sample.store(), ui::Door::cab};
+        make_ready(sample, rig);
+        rig.tap("Lift");
+        rig.tap("Load is up");
+    }
+    Rig rig{sample.store(), ui::Door::cab};
+    rig.tap("T. Dunmore (invented)");
+    CHECK(rig.shows("If a load hangs, set it down safely, then stop."));
+}
+
+TEST_CASE("the second tap of a double one does nothing on the page that it falls on")
+{
+    SampleBook sample;
+    Rig rig{sample.store(), ui::Door::cab};
+    make_ready(sample, rig);
+    rig.tap("Lift");
+    rig.tap("Load is up");
+    rig.ticks -= 1; // at once
+    rig.tap("Set down, lift done");
+    CHECK(rig.shows("LOAD UP"));
+    CHECK(sample.store().newest("set_down", 1).front().entry.at <
+          sample.store().newest("picked_up", 1).front().entry.at);
+}
+
+TEST_CASE("a pin that was drawn and left stands nowhere until somebody says how")
+{
+    SampleBook sample;
+    Rig rig{sample.store(), ui::Door::cab};
+    make_ready(sample, rig);
+    CHECK(rig.shows("MAY LIFT"));
+    rig.tap("Pin");
+    for (int i = 0; i < 4; ++i)
+        rig.tap("Done");
+    rig.tap("Leave it");
+    CHECK(rig.shows("DO NOT LIFT"));
+}
+
+TEST_CASE("asking under DO NOT LIFT gives an answer, and the row's own button opens its unit's check")
+{
+    SampleBook sample;
+    Rig rig{sample.store(), ui::Door::cab};
+    go_to_the_sheet(rig, name_of(sample.store(), "pipe", "sk-600"), state_on_record(sample.store()));
+    rig.tap("Lift");
+    CHECK(rig.shows("You asked, and the answer is on record"));
+    CHECK(sample.store().newest("lift_asked", 1).front().entry.body["outcome"] == "do_not_lift");
+    rig.tap("Back");
+    CHECK(rig.shows("DO NOT LIFT"));
 }

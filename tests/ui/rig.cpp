@@ -1,5 +1,6 @@
 #include "rig.hpp"
 
+#include "accept.hpp"
 #include "register.hpp"
 
 #include <cstdlib>
@@ -48,6 +49,7 @@ SampleBook::SampleBook()
     static const Made made;
     made.copy_to(folder_.path());
     store_ = db::Store::open(path());
+    store_->accept_by(desk::accept);
     store_->check_on_opening();
 }
 
@@ -72,7 +74,8 @@ Rig::Rig(records::Book& book, ui::Door door, Glass glass)
         return made;
     };
     app_ = std::make_unique<ui::App>(ui::Outside{book, [this] { return now; }, hand,
-                                                 [this, &book] { return dynamic_cast<db::Store&>(book).receipt(now); }},
+                                                 [this, &book] { return dynamic_cast<db::Store&>(book).receipt(now); },
+                                                 [this] { return ticks; }},
                                      door);
     frame();
 }
@@ -119,6 +122,7 @@ void Rig::press(float x, float y, float to_y)
     ui::feed_press(io, false);
     frame();
     ui::feed_pointer(io, {-1, -1});
+    ticks += 1;
     now = now + rules::Instant{60};
     frame();
     frame();

@@ -63,6 +63,7 @@ public:
     const ui::Theme& theme() const { return *theme_; }
     Glass glass() const { return glass_; }
 
+    double ticks = 10;     // a second goes by with each tap
     rules::Instant now{0}; // the clock of the screens; a minute goes by with each tap
 
 private:

@@ -1,3 +1,6 @@
+#include "accept.hpp"
+#include "clock.hpp"
+#include "confirmed.hpp"
 #include "rig.hpp"
 
 #include <doctest/doctest.h>
@@ -111,6 +114,7 @@ TEST_CASE("a clock that is not believed is confirmed by the supervisor of the da
     const tests::Folder folder;
     auto store =
         db::Store::make(folder.path() / "book.db", {"a device", false, rules::Instant{1795590000}, rules::Day{}});
+    store->accept_by(desk::accept);
     const auto at = *desk::parse_instant("2026-11-25T07:50:00Z");
     desk::Hand hand;
     hand.by = "hallam";
@@ -132,5 +136,10 @@ TEST_CASE("a clock that is not believed is confirmed by the supervisor of the da
     CHECK(rig.shows("Is it Wed 25 Nov 2026"));
     rig.tap("Yes, it is");
     CHECK(rig.shows("Nothing is stopped now"));
-    CHECK(desk::is_confirmed(*store, store->facts("clock")[0].doc));
+    const auto clock = desk::clock_of(*store, rig.now);
+    REQUIRE(clock.notices.size() == 1);
+    CHECK(rules::is_confirmed(clock, clock.notices[0]));
+    store->append({name_people(hand, *store, "s", {})}); // the confirmed time runs on with the clock
+    const auto later = desk::clock_of(*store, rig.now + rules::Instant{600});
+    CHECK(rules::is_confirmed(later, later.notices[0]));
 }

@@ -72,6 +72,8 @@ TEST_CASE("the Cab's targets are 19 mm and 6 mm apart, and no text is clipped")
         check_gaps(rig, 6);
         rig.tap("Report");
         rig.tap("Stand down");
+        check_page(rig, 19, "stand down");
+        rig.tap("Stand down");
         check_page(rig, 19, "receipt");
         check_gaps(rig, 6);
         rig.tap("Not now");

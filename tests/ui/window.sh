@@ -31,7 +31,7 @@ tap() {
   for _ in $(seq 50); do at=$(place_of "$1"); [ -n "$at" ] && break; sleep 0.1; done
   [ -n "$at" ] || fail "no target: $1"
   # shellcheck disable=SC2086
-  xdotool mousemove $at; sleep 0.05; xdotool mousedown 1; sleep 0.05; xdotool mouseup 1; sleep 0.2
+  sleep 0.35; xdotool mousemove $at; sleep 0.05; xdotool mousedown 1; sleep 0.05; xdotool mouseup 1; sleep 0.2
 }
 # A document of the book's facts: KIND KEY FIELD (read while no window has it open).
 fact() {

@@ -1,0 +1,106 @@
+#include "sense.hpp"
+
+#include "local_time.hpp"
+#include "question_form.hpp"
+#include "register.hpp"
+
+#include <array>
+#include <cstdlib>
+
+namespace cotter::desk {
+
+using records::Entry;
+using records::FormError;
+
+namespace {
+
+// Source: DESIGN §5, at most 14 h; that it is opened when it begins is the firm's own rule.
+void check_shift(const Entry& entry)
+{
+    constexpr std::int64_t near = 3600;
+    const auto start = entry.body["start"].get<std::int64_t>(), end = entry.body["end"].get<std::int64_t>();
+    if (std::abs(start - entry.at.count()) > near)
+        records::refuse("start", entry.body["start"], "a time within an hour of now");
+    if (end <= start || end - start > longest_shift_seconds)
+        records::refuse("end", entry.body["end"], "a time after the start, at most 14 hours later");
+    const auto ends = rules::utc_day(rules::Instant{end});
+    const auto said = *rules::parse_day(entry.body.value("last_day", ""));
+    if (said < ends - date::days{1} || said > ends + date::days{1})
+        records::refuse("last_day", entry.body["last_day"], "the day on which it ends, " + rules::to_string(ends));
+}
+
+void check_site(const Book& book, const Entry& entry)
+{
+    const std::string zone = entry.body.value("zone", "");
+    if (!is_zone(zone))
+        records::refuse("zone", zone, "an IANA zone such as Europe/London");
+    const std::string stands = doc(book, "site", entry.about).value("zone", zone);
+    if (stands != zone)
+        throw FormError{"zone: a site does not move; \"" + stands + "\" is accepted"};
+}
+
+// It has happened.
+void check_event(const Entry& entry)
+{
+    const auto day = rules::parse_day(entry.body.value("day", ""));
+    if (day && *day > entry.day)
+        records::refuse("day", entry.body["day"], "a day up to " + rules::to_string(entry.day));
+    if (entry.body.value("at", std::int64_t{0}) > entry.at.count())
+        records::refuse("at", entry.body["at"], "a time up to now");
+}
+
+void check_clock(const Book& book, const Entry& entry)
+{
+    const auto newest = book.state().newest_record_at;
+    if (entry.body.value("to", std::int64_t{0}) < newest.count())
+        records::refuse("to", entry.body["to"],
+                        "a time not before the newest record, " + std::to_string(newest.count()));
+}
+
+void check_lift(const Entry& entry)
+try {
+    records::read_question(entry.body["question"].dump());
+} catch (const FormError& e) {
+    throw FormError{std::string{"question: "} + e.what()};
+}
+
+void check_correction(const Entry& entry)
+{
+    if (!entry.body.value("void", false) && !entry.body.contains("body"))
+        throw FormError{"body: what the record should have said is missing; a body, or \"void\": true, is needed"};
+}
+
+} // namespace
+
+void check_sense(const Book& book, const Entry& entry)
+{
+    if (entry.kind == "device")
+        throw FormError{"kind: \"device\" is a book's first record; `cotter restore` carries on from a backup"};
+    if (entry.kind == "shift")
+        check_shift(entry);
+    if (entry.kind == "site")
+        check_site(book, entry);
+    if (entry.kind == "event")
+        check_event(entry);
+    if (entry.kind == "clock_confirmed")
+        check_clock(book, entry);
+    if (entry.kind == "lift_asked")
+        check_lift(entry);
+    if (entry.kind == "correction")
+        check_correction(entry);
+}
+
+void check_new(const Book& book, const Entry& entry)
+{
+    constexpr std::array<std::pair<const char*, const char*>, 5> once{{{"event", "event"},
+                                                                       {"lift_asked", "lift"},
+                                                                       {"examination_report", "report"},
+                                                                       {"interim_statement", "interim"},
+                                                                       {"declaration", "declaration"}}};
+    for (const auto& [kind, fact] : once)
+        if (entry.kind == kind && book.fact(fact, entry.about))
+            throw FormError{"about: " + records::shown(entry.about) +
+                            " is recorded already; a new id is accepted, or a correction"};
+}
+
+} // namespace cotter::desk
