@@ -52,8 +52,7 @@ def record(program, store, by, run, hashes):
     if done.returncode != 0:
         raise Refused(done.stderr.strip() or f"{program} record ended with {done.returncode}")
     written = [json.loads(each) for each in done.stdout.splitlines()]
-    kept = [ref for line, ref in run if line["kind"] != "device"]
-    hashes.update({ref: each["hash"] for ref, each in zip(kept, written) if ref})
+    hashes.update({ref: each["hash"] for (_, ref), each in zip(run, written) if ref})
 
 
 def write(program, store, lines):

@@ -52,7 +52,8 @@ void print_text(const std::vector<desk::BoardRow>& rows, const desk::Book& book)
 
 int run(const Options& options)
 {
-    Session session{open_store(options.store), {"--at", ""}, false};
+    Reading reading{store_or_own(options.store)};
+    Session session{reading.take(), {"--at", ""}, false};
     auto& store = session.store();
     const rules::Day on = options.on.is_given() ? day(options.on) : session.day();
     const std::string zone = desk::zone_of(store, desk::current_site(store));
@@ -69,7 +70,7 @@ int run(const Options& options)
     else
         for (const auto& row : rows)
             print(to_json(row), true);
-    return done;
+    return shown_from(store);
 }
 
 } // namespace
@@ -78,7 +79,7 @@ void add_board(CLI::App& app, Chosen& chosen)
 {
     auto options = std::make_shared<Options>();
     auto* command = app.add_subcommand("board", "What falls due when, and what is stopped");
-    command->add_option("--store", options->store, "the book")->required();
+    command->add_option("--store", options->store, "the book (default your own)");
     command->add_option("--on", options->on.text, "the day (default today at the site)");
     command->add_option("--within", options->within.text, "only what falls due within so many days");
     auto* csv = command->add_flag("--csv", options->csv, "as CSV");

@@ -73,7 +73,8 @@ desk::LiftAsked asked_by(const Options& options, const records::Book& book, rule
 
 int run(const Options& options)
 {
-    Session session{open_store(options.store), options.at, false};
+    Reading reading{store_or_own(options.store)};
+    Session session{reading.take(), options.at, false};
     const auto& book = session.store();
     rules::Question question = lift_question(book, asked_by(options, book, session.at()));
     for (const desk::Entry& notice : session.clock_notices())
@@ -93,7 +94,7 @@ void add_lift(CLI::App& app, Chosen& chosen)
 {
     auto options = std::make_shared<Options>();
     auto* command = app.add_subcommand("lift", "May this pipe be lifted now?");
-    command->add_option("--store", options->store, "the book")->required();
+    command->add_option("--store", options->store, "the book (default your own)");
     command->add_option("--unit", options->unit, "attachment: tag, or OWNER/SERIAL")->required();
     command->add_option("--pipe", options->pipe, "pipe type")->required();
     command->add_option("--machine", options->machine, "excavator: tag, or OWNER/SERIAL")->required();

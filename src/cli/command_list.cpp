@@ -53,12 +53,13 @@ int run(const Options& options)
         throw BadInput{"KIND: \"" + options.kind + "\" is not a kind of record; `cotter help record` lists them"};
     const std::int64_t most =
         options.newest.is_given() ? whole_between(options.newest, 1, 1'000'000'000) : std::int64_t{1'000'000'000};
-    const auto store = db::Store::open(options.store);
+    Reading reading{store_or_own(options.store)};
+    const auto store = reading.take();
     std::int64_t printed = 0;
     for (const auto& record : store->newest(options.kind, 1'000'000'000))
         if ((options.about.empty() || record.entry.about == options.about) && printed++ < most)
             print(to_json(record, *store), true);
-    return done;
+    return shown_from(*store);
 }
 
 } // namespace
@@ -68,7 +69,7 @@ void add_list(CLI::App& app, Chosen& chosen)
     auto options = std::make_shared<Options>();
     auto* command = app.add_subcommand("list", "The records of a book, newest first, an object a line");
     command->add_option("kind", options->kind, "kind of record (default all)");
-    command->add_option("--store", options->store, "the book")->required();
+    command->add_option("--store", options->store, "the book (default your own)");
     command->add_option("--about", options->about, "only those about this id");
     command->add_option("--newest", options->newest.text, "so many at most");
     command->add_flag("--json", options->json, "as always: a JSON object a line");

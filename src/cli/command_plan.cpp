@@ -18,14 +18,15 @@ struct Options {
 
 int run(const Options& options)
 {
-    Session session{open_store(options.store), {"--at", ""}, false};
+    Reading reading{store_or_own(options.store)};
+    Session session{reading.take(), {"--at", ""}, false};
     auto& store = session.store();
     const rules::Day on = options.on.is_given() ? day(options.on) : session.day();
     const Json plan = desk::plan_for(store, desk::current_site(store), on);
     if (plan.empty())
         throw BadInput{"no lift plan in this book; `cotter record lift_plan` writes one"};
     print(plan, options.json);
-    return done;
+    return shown_from(store);
 }
 
 } // namespace
@@ -34,7 +35,7 @@ void add_plan(CLI::App& app, Chosen& chosen)
 {
     auto options = std::make_shared<Options>();
     auto* command = app.add_subcommand("plan", "The lift plan in force");
-    command->add_option("--store", options->store, "the book")->required();
+    command->add_option("--store", options->store, "the book (default your own)");
     command->add_option("--on", options->on.text, "the day (default today at the site)");
     command->add_flag("--json", options->json, "print one JSON object");
     command->callback([options, &chosen] { chosen = [options] { return run(*options); }; });

@@ -153,19 +153,36 @@ void print_written(const std::vector<records::Record>& written, bool as_json)
 // A book that was made for these lines goes again if one of them is not accepted.
 class MadeBook {
 public:
-    MadeBook(const Options& options, const Line& line) : path_{options.store} { make_book(options, line); }
+    MadeBook(const Options& options, const Line& line)
+        : path_{options.store}, folder_{first_missing(std::filesystem::absolute(path_).parent_path())}
+    {
+        make_book(options, line);
+    }
     MadeBook(const MadeBook&) = delete;
     MadeBook& operator=(const MadeBook&) = delete;
     ~MadeBook()
     {
-        if (!kept_)
-            for (const char* ending : {"", "-wal", "-shm", ".key"})
-                std::filesystem::remove(path_ + ending);
+        if (kept_)
+            return;
+        for (const char* ending : {"", "-wal", "-shm", ".key"})
+            std::filesystem::remove(path_ + ending);
+        if (!folder_.empty())
+            std::filesystem::remove_all(folder_);
     }
     void keep() { kept_ = true; }
 
 private:
+    // The uppermost folder that has to be made; "" where all are there.
+    static std::filesystem::path first_missing(std::filesystem::path folder)
+    {
+        std::filesystem::path missing;
+        for (; !folder.empty() && !std::filesystem::exists(folder); folder = folder.parent_path())
+            missing = folder;
+        return missing;
+    }
+
     std::string path_;
+    std::filesystem::path folder_;
     bool kept_ = false;
 };
 
@@ -203,9 +220,12 @@ int run(const Options& options)
         lines.erase(lines.begin());
     }
     std::vector<records::Record> written;
+    if (made)
+        written = db::Store::open(options.store)->newest("device", 1);
     if (!lines.empty()) {
         Session session{open_store(options.store), options.at, true};
-        written = write_all(session, options, lines);
+        for (auto& each : write_all(session, options, lines))
+            written.push_back(std::move(each));
     }
     if (made)
         made->keep();

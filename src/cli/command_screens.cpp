@@ -8,7 +8,6 @@
 
 #include <chrono>
 #include <cmath>
-#include <cstdlib>
 #include <memory>
 
 namespace cotter::cli {
@@ -20,18 +19,10 @@ struct Options {
     Given at{"--at", ""}, px_per_mm{"--px-per-mm", ""};
 };
 
-std::string default_store()
-{
-    if (const char* data = std::getenv("XDG_DATA_HOME"); data && *data != '\0')
-        return std::string{data} + "/cotter/book.db";
-    const char* home = std::getenv("HOME");
-    return std::string{home ? home : "."} + "/.local/share/cotter/book.db";
-}
-
 // The book named, or the one of this user, made if it is not there.
 std::unique_ptr<db::Store> open_or_make(const std::string& given)
 {
-    const std::string path = given.empty() ? default_store() : given;
+    const std::string path = store_or_own(given);
     if (std::filesystem::exists(path))
         return open_unchecked(path);
     if (!given.empty())

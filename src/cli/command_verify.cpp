@@ -43,7 +43,10 @@ void compare(const db::Store& store, const std::string& file, db::Verified& foun
 
 db::Verified verified(const Options& options)
 try {
-    const auto store = db::Store::open(options.store);
+    const std::string path = store_or_own(options.store);
+    const bool from_copy = std::filesystem::is_regular_file(path) && !db::is_writable(path);
+    const auto copy = from_copy ? std::make_unique<db::PrivateCopy>(path) : nullptr;
+    const auto store = db::Store::open(copy ? copy->path() : std::filesystem::path{path});
     db::Verified found = store->verify();
     if (!options.receipt.empty())
         compare(*store, options.receipt, found);
@@ -65,7 +68,7 @@ int verify(const Options& options)
 
 int rebuild(const Options& options)
 {
-    const auto store = db::Store::open(options.store);
+    const auto store = db::Store::open(store_or_own(options.store));
     for (const db::Damage& each : store->verify().damaged)
         if (each.seq > 0)
             throw BadInput{"record " + std::to_string(each.seq) + " is damaged (" + each.what +
@@ -79,7 +82,7 @@ CLI::App* add(CLI::App& app, Chosen& chosen, const char* name, const char* says,
               int (*act)(const Options&))
 {
     auto* command = app.add_subcommand(name, says);
-    command->add_option("--store", options->store, "the book")->required();
+    command->add_option("--store", options->store, "the book (default your own)");
     command->add_flag("--json", options->json, "print one JSON object");
     command->callback([options, act, &chosen] { chosen = [options, act] { return act(*options); }; });
     return command;

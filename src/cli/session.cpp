@@ -5,8 +5,19 @@
 #include "local_time.hpp"
 
 #include <algorithm>
+#include <cstdlib>
 
 namespace cotter::cli {
+
+std::string store_or_own(const std::string& given)
+{
+    if (!given.empty())
+        return given;
+    if (const char* data = std::getenv("XDG_DATA_HOME"); data && *data != '\0')
+        return std::string{data} + "/cotter/book.db";
+    const char* home = std::getenv("HOME");
+    return std::string{home ? home : "."} + "/.local/share/cotter/book.db";
+}
 
 std::unique_ptr<db::Store> open_unchecked(const std::string& path)
 {
@@ -20,6 +31,23 @@ std::unique_ptr<db::Store> open_store(const std::string& path)
     auto store = open_unchecked(path);
     store->check_on_opening();
     return store;
+}
+
+Reading::Reading(const std::string& path)
+{
+    const bool from_copy = std::filesystem::exists(path) && !std::filesystem::is_directory(path) && !db::is_writable(path);
+    if (from_copy)
+        copy_ = std::make_unique<db::PrivateCopy>(path);
+    store_ = open_store(from_copy ? copy_->path().string() : path);
+}
+
+int shown_from(const db::Store& store)
+{
+    if (!store.state().damaged)
+        return done;
+    std::cout.flush();
+    std::cerr << "cotter: this book is damaged; `cotter verify` names the first damaged record\n";
+    return negative;
 }
 
 Session::Session(std::unique_ptr<db::Store> store, const Given& at, bool writes) : store_{std::move(store)}

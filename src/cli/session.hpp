@@ -4,6 +4,7 @@
 
 #include "command.hpp"
 #include "numbers.hpp"
+#include "private_copy.hpp"
 #include "store.hpp"
 #include "work.hpp"
 
@@ -32,8 +33,25 @@ private:
     std::optional<rules::Instant> at_;
 };
 
+// The book named, or this user's own.
+std::string store_or_own(const std::string& given);
+
 // A book that asks of each entry what the desk asks; its opening check is still to be done.
 std::unique_ptr<db::Store> open_unchecked(const std::string& path);
 std::unique_ptr<db::Store> open_store(const std::string& path); // with the opening check done
+
+// A book to be read: one that cannot be written is read from a copy.
+class Reading {
+public:
+    explicit Reading(const std::string& path);
+    std::unique_ptr<db::Store> take() { return std::move(store_); }
+
+private:
+    std::unique_ptr<db::PrivateCopy> copy_; // outlives the store that is taken
+    std::unique_ptr<db::Store> store_;
+};
+
+// Exit code of a command that has shown what a book says: a damaged book is said to be one.
+int shown_from(const db::Store& store);
 
 } // namespace cotter::cli
