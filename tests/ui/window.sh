@@ -8,7 +8,7 @@ make_book() { book=$work/sample.db; "$here/../../sample_site/make" "$book" --on 
 open_display() { # WxH
   exec 3> >(cat >"$work/display")
   Xvfb -displayfd 3 -screen 0 "$1x24" >/dev/null 2>&1 &
-  for _ in $(seq 100); do [ -s "$work/display" ] && break; sleep 0.1; done
+  for _ in $(seq 600); do [ -s "$work/display" ] && break; sleep 0.1; done
   DISPLAY=:$(cat "$work/display"); export DISPLAY
 }
 
