@@ -133,7 +133,11 @@ std::vector<Io> IoLog::take() { return std::exchange(noted_, {}); }
 
 void IoLog::acknowledge(std::int64_t seq) { noted_.push_back({Io::What::acknowledged, "", seq, ""}); }
 
-void IoLog::note(Io io) { noted_.push_back(std::move(io)); }
+void IoLog::note(Io io)
+{
+    if (notes)
+        noted_.push_back(std::move(io));
+}
 
 void IoLog::fail_at(long n, bool for_good)
 {

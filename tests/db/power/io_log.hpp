@@ -30,6 +30,7 @@ public:
     bool fails(); // asked before each operation
     bool has_failed() const { return failed_; }
 
+    bool notes = true; // off: nothing is kept of what is done from now on
     bool forgets_syncs = false; // a sync is reported done and not noted: what a wrong commit order comes to
 
 private:

@@ -164,6 +164,7 @@ int main(int count, char** words)
     log.forgets_syncs = options.forget_syncs;
     const Folder worked_in{"shift"}, cut_in{"cut"};
     const Worked worked = work_a_shift(log, worked_in);
+    log.notes = false;
     std::mt19937_64 random{options.seed};
     Looking looking{worked, cut_in};
     Tally tally;
