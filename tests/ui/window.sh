@@ -5,11 +5,27 @@ trap 'kill $(jobs -p) 2>/dev/null || true; rm -rf "$work"' EXIT
 
 make_book() { book=$work/sample.db; "$here/../../sample_site/make" "$book" --on 2026-11-25; }
 
+# A display of its own; a server that does not come up, or dies, is started again.
 open_display() { # WxH
-  exec 3> >(cat >"$work/display")
-  Xvfb -displayfd 3 -screen 0 "$1x24" >/dev/null 2>&1 &
-  for _ in $(seq 600); do [ -s "$work/display" ] && break; sleep 0.1; done
-  DISPLAY=:$(cat "$work/display"); export DISPLAY
+  local try server
+  for try in 1 2 3 4; do
+    rm -f "$work/display"
+    exec 3> >(cat >"$work/display")
+    Xvfb -displayfd 3 -screen 0 "$1x24" >/dev/null 2>"$work/server" &
+    server=$!
+    exec 3>&-
+    for _ in $(seq 300); do
+      [ -s "$work/display" ] && break
+      kill -0 "$server" 2>/dev/null || break
+      sleep 0.1
+    done
+    DISPLAY=:$(cat "$work/display" 2>/dev/null); export DISPLAY
+    [ "$DISPLAY" != : ] && xdpyinfo >/dev/null 2>&1 && return
+    kill "$server" 2>/dev/null || true
+    sleep 1
+  done
+  cat "$work/server" >&2
+  fail "no display after $try tries"
 }
 
 open_window() { # PLACE WxH
