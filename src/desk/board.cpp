@@ -20,7 +20,7 @@ bool is_of_the_unit(const Finding& finding)
     switch (row(finding.code)) {
     case Row::exam:
     case Row::evidence:
-    case Row::unit: return true;
+    case Row::unit:
     case Row::data: return true;
     case Row::check: return finding.code == Code::check_stopped || finding.code == Code::check_report;
     default: return false;

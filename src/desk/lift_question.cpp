@@ -20,12 +20,6 @@ std::optional<std::string> text(const Json& doc, const char* field)
                                                                     : std::nullopt;
 }
 
-Flag flag(const Json& doc, const char* field)
-{
-    const auto found = doc.find(field);
-    return found != doc.end() && found->is_boolean() ? Flag{found->get<bool>()} : std::nullopt;
-}
-
 void copy_field(const Json& from, Json& to, const char* field)
 {
     if (from.contains(field))

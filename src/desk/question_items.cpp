@@ -15,12 +15,6 @@ namespace {
 
 constexpr std::int64_t answers_asked_for = 2 * 24 * 3600; // a shift is at most 14 h; older ones only while open
 
-Flag flag(const Json& doc, const char* field)
-{
-    const auto found = doc.find(field);
-    return found != doc.end() && found->is_boolean() ? Flag{found->get<bool>()} : std::nullopt;
-}
-
 // Two reports may call defects of different units alike: "d-1" of CL-02 is not "d-1" of CL-05.
 Id of_unit(const Id& unit, const Id& defect) { return unit + " " + defect; }
 

@@ -30,6 +30,12 @@ Json doc(const Book& book, const std::string& kind, const std::string& key)
     return fact ? fact->doc : Json::object();
 }
 
+rules::Flag flag(const Json& doc, const char* field)
+{
+    const auto found = doc.find(field);
+    return found != doc.end() && found->is_boolean() ? rules::Flag{found->get<bool>()} : std::nullopt;
+}
+
 std::string find_unit(const Book& book, const std::string& tag)
 {
     std::vector<records::Fact> found;

@@ -26,6 +26,7 @@ public:
 std::string find_unit(const Book& book, const std::string& tag);
 
 Json doc(const Book& book, const std::string& kind, const std::string& key); // {} if there is none
+rules::Flag flag(const Json& doc, const char* field);                        // nothing where it is not said
 std::string tag_of(const Book& book, const std::string& unit);
 
 // A tag as long as it tells the unit from all others in the book, else "tag (owner)".
