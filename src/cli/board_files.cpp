@@ -1,5 +1,6 @@
 #include "board_files.hpp"
 
+#include "csv_out.hpp"
 #include "local_time.hpp"
 
 #include <algorithm>
@@ -8,18 +9,6 @@
 namespace cotter::cli {
 
 namespace {
-
-std::string cell(std::string text)
-{
-    if (!text.empty() && std::string{"=+-@\t\r"}.find(text[0]) != std::string::npos)
-        text.insert(0, "'");
-    if (text.find_first_of(",\"\r\n") == std::string::npos)
-        return text;
-    std::string quoted = "\"";
-    for (const char c : text)
-        quoted += c == '"' ? std::string{"\"\""} : std::string{c};
-    return quoted + '"';
-}
 
 std::string codes(const records::Json& list)
 {
@@ -81,7 +70,7 @@ void write_csv(const std::vector<desk::BoardRow>& rows, std::ostream& out)
     for (const desk::BoardRow& row : rows) {
         const records::Json json = to_json(row);
         for (const auto& text : {row.label, row.owner, row.kind, row.model, row.setting, row.place})
-            out << cell(text) << ',';
+            out << desk::csv_cell(text) << ',';
         out << (row.latest ? rules::to_string(*row.latest) : "") << ','
             << (row.days_left ? std::to_string(*row.days_left) : "") << ',' << codes(json["stops"]) << ','
             << codes(json["cautions"]) << "\r\n";

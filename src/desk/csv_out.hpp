@@ -1,0 +1,16 @@
+#pragma once
+
+// A row of CSV as RFC 4180 has it, safe to open in a spreadsheet: a text that begins with = + - @, a tab or a return
+// would be taken for a formula and gets an apostrophe in front.
+
+#include <string>
+#include <vector>
+
+namespace cotter::desk {
+
+std::string csv_cell(std::string text);
+
+// With the line's end, CR LF.
+std::string csv_row(const std::vector<std::string>& texts);
+
+} // namespace cotter::desk
