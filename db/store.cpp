@@ -207,7 +207,7 @@ try {
             check(entries[i]); // it may name what an entry before it brought
             written.push_back(write(std::move(entries[i])));
         } catch (const records::FormError& e) {
-            throw records::EntryError{i, e.what()};
+            throw records::EntryError{i, e};
         }
     transaction.commit();
     return written;

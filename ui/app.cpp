@@ -9,9 +9,28 @@ constexpr const char* caution =
 
 } // namespace
 
-App::App(Outside outside, Door door)
-    : outside_{std::move(outside)}, door_{door}, cab_{outside_}, site_{outside_}, yard_{outside_}
+App::App(Outside outside, Door door) : bare_{std::move(outside)}, lock_{bare_}, outside_{with_lock()}, door_{door}
 {
+    begin_places();
+}
+
+Outside App::with_lock()
+{
+    Outside with = bare_;
+    with.hand = [this](const std::string& by) { return lock_.hand(by); };
+    with.signing = {
+        [this](const auto& person, auto then) { lock_.sign_in(person, std::move(then)); },
+        [this](const auto& person, auto then) { lock_.sign(person, std::move(then)); },
+        [this](const auto& by, const auto& person, auto then) { lock_.choose(by, person, std::move(then)); }};
+    return with;
+}
+
+// Whoever takes over begins anew; what was done is in the book.
+void App::begin_places()
+{
+    cab_.emplace(outside_);
+    site_.emplace(outside_);
+    yard_.emplace(outside_);
 }
 
 void App::first_screen(Sheet& sheet)
@@ -20,12 +39,15 @@ void App::first_screen(Sheet& sheet)
                         caution,
                         {{"Cab", "plant operator: check, pin, lift", std::nullopt},
                          {"Site", "manager, supervisor: due, stopped, people", std::nullopt},
-                         {"Yard", "hire desk, fitter: units and papers", std::nullopt}},
+                         {"Yard", "hire desk, fitter: units and papers", std::nullopt},
+                         {"Stop a unit", "anyone may", figures::Sign::stop}},
                         false,
                         ""};
     const auto pressed = ui::draw(sheet, choice, turned_);
     ui::draw(sheet, title_block(outside_, "PLACE", ""));
-    if (pressed)
+    if (pressed && *pressed == 3)
+        stop_.emplace(outside_);
+    else if (pressed)
         door_ = *pressed == 0 ? Door::cab : *pressed == 1 ? Door::site : Door::yard;
 }
 
@@ -43,12 +65,37 @@ void App::draw_door(Sheet& sheet)
     bool stays = true;
     switch (door_) {
     case Door::none: return first_screen(sheet);
-    case Door::cab: stays = cab_.draw(sheet); break;
-    case Door::site: stays = site_.draw(sheet); break;
-    case Door::yard: stays = yard_.draw(sheet); break;
+    case Door::cab: stays = cab_->draw(sheet); break;
+    case Door::site: stays = site_->draw(sheet); break;
+    case Door::yard: stays = yard_->draw(sheet); break;
     }
     if (!stays)
         door_ = Door::none;
+}
+
+void App::locked(Sheet& sheet)
+{
+    const Lock::Left left = lock_.draw(sheet);
+    if (left == Lock::Left::stop)
+        stop_.emplace(outside_);
+    if (left != Lock::Left::somebody_else)
+        return;
+    lock_.let_go();
+    begin_places();
+}
+
+bool App::draw_what_is_asked(Sheet& sheet)
+{
+    if (stop_) {
+        if (!stop_->draw(sheet))
+            stop_.reset();
+        return true;
+    }
+    lock_.watch(door_ != Door::cab || !cab_->holds_a_load());
+    if (!lock_.has_the_glass())
+        return false;
+    locked(sheet);
+    return true;
 }
 
 void App::draw(Sheet& sheet)
@@ -56,7 +103,8 @@ void App::draw(Sheet& sheet)
     if (!trouble_.empty())
         return trouble(sheet);
     try {
-        draw_door(sheet);
+        if (!draw_what_is_asked(sheet))
+            draw_door(sheet);
     } catch (const std::exception& e) {
         trouble_ = e.what();
     }

@@ -3,9 +3,12 @@
 // The whole of the screens: three doors, the places behind them, and what is said when something cannot be done.
 
 #include "cab.hpp"
+#include "lock.hpp"
 #include "site.hpp"
+#include "stop.hpp"
 #include "yard.hpp"
 
+#include <optional>
 #include <string>
 
 namespace cotter::ui {
@@ -15,20 +18,29 @@ enum class Door { none, cab, site, yard };
 class App {
 public:
     App(Outside outside, Door door);
+    App(const App&) = delete;
+    App& operator=(const App&) = delete;
     void draw(Sheet& sheet); // within a frame, in a window that fills the glass
 
 private:
     void draw_door(Sheet& sheet);
     void first_screen(Sheet& sheet);
     void trouble(Sheet& sheet);
+    void locked(Sheet& sheet);
+    bool draw_what_is_asked(Sheet& sheet); // false where nothing is
+    Outside with_lock();
+    void begin_places();
 
+    Outside bare_; // as it was given
+    Lock lock_;
     Outside outside_;
     Door door_;
     std::string trouble_;
     std::size_t turned_ = 0;
-    Cab cab_;
-    Site site_;
-    Yard yard_;
+    std::optional<Cab> cab_;
+    std::optional<Site> site_;
+    std::optional<Yard> yard_;
+    std::optional<CallStop> stop_;
 };
 
 // One frame of the app on the current ImGui context.

@@ -4,6 +4,7 @@
 #include "local_time.hpp"
 #include "people.hpp"
 #include "setting.hpp"
+#include "written.hpp"
 
 #include <algorithm>
 #include <array>
@@ -23,7 +24,7 @@ void Cab::go(Page page)
     turned_ = first_ = 0;
 }
 
-void Cab::write(records::Entry entry) { outside_.book.append({std::move(entry)}); }
+void Cab::write(records::Entry entry) { desk::write(outside_.book, {std::move(entry)}); }
 
 bool Cab::is_settled() const
 {
@@ -84,7 +85,13 @@ void Cab::choose_person(Sheet& sheet)
         return;
     if (*pressed == people.size())
         return go(Page::gone);
-    operator_ = people[*pressed];
+    outside_.signing.in(people[*pressed], [this, person = people[*pressed]] { take_the_levers(person); });
+}
+
+// A shift that runs is taken over without its last operator.
+void Cab::take_the_levers(const std::string& person)
+{
+    operator_ = person;
     machine_.clear();
     unit_.clear();
     pipe_.clear();

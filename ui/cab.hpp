@@ -19,6 +19,8 @@ public:
     // Draws the page and does what was asked; false when the operator has stood down or gone back to the first screen.
     bool draw(Sheet& sheet);
 
+    bool holds_a_load() const { return page_ == Page::lift || page_ == Page::load_up; } // or may: no screen locks then
+
 private:
     enum class Page {
         who,
@@ -47,6 +49,7 @@ private:
 
     void draw_page(Sheet& sheet);
     void choose_person(Sheet& sheet);
+    void take_the_levers(const std::string& person);
     void start_shift(Sheet& sheet);
     void choose_machine(Sheet& sheet);
     void choose_pipe(Sheet& sheet);

@@ -94,8 +94,10 @@ void Cab::choose_second(Sheet& sheet)
         return;
     if (*pressed == people.size())
         return go(Page::sheet);
-    second_ = people[*pressed];
-    go(Page::second_look);
+    outside_.signing.once(people[*pressed], [this, person = people[*pressed]] {
+        second_ = person;
+        go(Page::second_look);
+    });
 }
 
 void Cab::second_look(Sheet& sheet)

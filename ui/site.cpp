@@ -3,10 +3,12 @@
 #include "board_sign.hpp"
 
 #include "amounts.hpp"
-#include "entitled.hpp"
 #include "local_time.hpp"
 
+#include "written.hpp"
+
 #include <algorithm>
+#include <utility>
 
 namespace cotter::ui {
 
@@ -137,9 +139,11 @@ void Site::place(Sheet& sheet)
         return;
     if (*pressed == choice.options.size())
         return go(Page::due);
-    place_ = places[*pressed].value("id", "");
-    confirmed_.clear();
-    go(Page::confirm);
+    outside_.signing.in(supervisor(), [this, place = places[*pressed].value("id", "")] {
+        place_ = place;
+        confirmed_.clear();
+        go(Page::confirm);
+    });
 }
 
 void Site::confirm(Sheet& sheet)
@@ -157,56 +161,10 @@ void Site::confirm(Sheet& sheet)
     confirmed_.push_back(*pressed == 0);
     if (confirmed_.size() < place_questions.size())
         return;
-    outside_.book.append({confirm_place(outside_.hand(supervisor()), desk::current_site(outside_.book), place_,
-                                        confirmed_[0], confirmed_[1], confirmed_[2], confirmed_[3])});
+    const std::vector<bool> said = std::exchange(confirmed_, {});
+    desk::write(outside_.book, {confirm_place(outside_.hand(supervisor()), desk::current_site(outside_.book), place_,
+                                              said[0], said[1], said[2], said[3])});
     go(Page::due);
-}
-
-void Site::people(Sheet& sheet)
-{
-    const Json roles = roles_today();
-    const auto named = [&](const char* role) {
-        const std::string who = roles.value(role, "");
-        return who.empty() ? std::string{"nobody named"} : desk::shown_name(outside_.book, who);
-    };
-    const Choice choice{
-        "Who does what today?",
-        "",
-        {{"Supervisor", named("supervisor"), std::nullopt}, {"Signaller", named("signaller"), std::nullopt}},
-        false,
-        "Back"};
-    const auto pressed = ask(sheet, choice);
-    if (!pressed)
-        return;
-    if (*pressed == 2)
-        return go(Page::due);
-    role_ = *pressed == 0 || supervisor().empty() ? "supervisor" : "signaller"; // who names the others comes first
-    go(Page::name);
-}
-
-void Site::name(Sheet& sheet)
-{
-    std::vector<std::string> able;
-    Choice choice{"Who is " + role_ + " today?", "", {}, false, "Back"};
-    for (const auto& fact : outside_.book.facts("person"))
-        if (desk::has_role(outside_.book, fact.key.key, role_)) {
-            able.push_back(fact.key.key);
-            choice.options.push_back(
-                {desk::shown_name(outside_.book, fact.key.key), fact.doc.value("firm", ""), std::nullopt});
-        }
-    if (able.empty())
-        choice.hint = "Nobody is admitted for this role yet.";
-    const auto pressed = ask(sheet, choice);
-    if (!pressed)
-        return;
-    if (*pressed < able.size()) {
-        auto roles = roles_today().get<std::map<std::string, std::string>>();
-        roles[role_] = able[*pressed];
-        const std::string writer = supervisor().empty() ? able[*pressed] : supervisor();
-        outside_.book.append(
-            {name_people(outside_.hand(writer), outside_.book, desk::current_site(outside_.book), roles)});
-    }
-    go(Page::people);
 }
 
 bool Site::draw(Sheet& sheet)
@@ -219,6 +177,11 @@ bool Site::draw(Sheet& sheet)
     case Page::clock: clock(sheet); break;
     case Page::people: people(sheet); break;
     case Page::name: name(sheet); break;
+    case Page::whose_pin: whose_pin(sheet); break;
+    case Page::admit:
+        if (!admitting_->draw(sheet))
+            go(Page::people);
+        break;
     case Page::gone: break;
     }
     if (page_ != Page::gone)

@@ -2,6 +2,7 @@
 
 // Site: what falls due and what is stopped now, standing places, who does what today.
 
+#include "admitting.hpp"
 #include "board.hpp"
 #include "choice.hpp"
 #include "due_section.hpp"
@@ -23,7 +24,7 @@ public:
     bool draw(Sheet& sheet); // false when the person goes back to the first screen
 
 private:
-    enum class Page { due, stopped, place, confirm, clock, people, name, gone };
+    enum class Page { due, stopped, place, confirm, clock, people, name, whose_pin, admit, gone };
     static constexpr double head_mm = 13, buttons_mm = 12.8;
 
     // A line of what is stopped now; `notice` names a clock notice, whose line has a button.
@@ -41,6 +42,10 @@ private:
     void confirm(Sheet& sheet);
     void people(Sheet& sheet);
     void name(Sheet& sheet);
+    void whose_pin(Sheet& sheet);
+    void name_for(const std::string& role, const std::string& person);
+    void begin_admitting();
+    std::string who_admits() const; // today's supervisor, else somebody who may; "" for none
     void buttons(Sheet& sheet, Page now);
     void go(Page page);
     std::optional<std::size_t> ask(Sheet& sheet, const Choice& choice);
@@ -53,7 +58,8 @@ private:
     Page page_ = Page::due;
     std::size_t turned_ = 0;
     TouchScroll scroll_;
-    std::string place_, role_, notice_;
+    std::optional<Admitting> admitting_;
+    std::string place_, notice_;
     std::vector<bool> confirmed_;
     std::vector<desk::BoardRow> rows_;
     std::string rows_of_;

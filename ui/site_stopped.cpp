@@ -6,6 +6,7 @@
 #include "clock.hpp"
 #include "finding_words.hpp"
 #include "local_time.hpp"
+#include "written.hpp"
 
 namespace cotter::ui {
 
@@ -104,9 +105,12 @@ void Site::clock(Sheet& sheet)
     const auto pressed = ask(sheet, choice);
     if (!pressed)
         return;
-    if (*pressed < choice.options.size())
-        outside_.book.append({confirm_clock(outside_.hand(supervisor()), outside_.book, notice_)});
-    go(Page::stopped);
+    if (*pressed == choice.options.size())
+        return go(Page::stopped);
+    outside_.signing.in(supervisor(), [this] {
+        desk::write(outside_.book, {confirm_clock(outside_.hand(supervisor()), outside_.book, notice_)});
+        go(Page::stopped);
+    });
 }
 
 } // namespace cotter::ui

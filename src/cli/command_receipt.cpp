@@ -3,6 +3,7 @@
 #include "command.hpp"
 #include "receipt.hpp"
 #include "session.hpp"
+#include "written.hpp"
 
 #include <memory>
 
@@ -11,7 +12,7 @@ namespace cotter::cli {
 namespace {
 
 struct Options {
-    std::string store, as, to;
+    std::string store, as, to, pin_file;
     Given at{"--at", ""};
     bool json = false;
 };
@@ -21,9 +22,10 @@ int run(const Options& options)
     if (options.to.empty())
         throw BadInput{"--to: who has it is missing; a name, or where it is kept, is needed"};
     Session session{open_store(options.store), options.at, true};
+    session.sign_in(options.as, options.pin_file);
     auto& store = session.store();
     const records::Receipt receipt = store.receipt(session.at());
-    store.append({give_a_receipt(session.hand(options.as), store, receipt.head, options.to)});
+    desk::write(store, {give_a_receipt(session.hand(options.as), store, receipt.head, options.to)});
     const std::string text = to_text(receipt);
     if (options.json)
         print({{"records", receipt.head.seq}, {"head", receipt.head.hash}, {"receipt", text}}, true);
@@ -41,6 +43,7 @@ void add_receipt(CLI::App& app, Chosen& chosen)
     command->add_option("--store", options->store, "the book")->required();
     command->add_option("--as", options->as, "who gives it out")->required();
     command->add_option("--to", options->to, "who has it, or where it is kept")->required();
+    command->add_option("--pin-file", options->pin_file, "file with the PIN of who gives it out");
     command->add_option("--at", options->at.text, "the clock of a sample book, YYYY-MM-DDThh:mm:ssZ");
     command->add_flag("--json", options->json, "print one JSON object");
     command->callback([options, &chosen] { chosen = [options] { return run(*options); }; });

@@ -5,6 +5,7 @@
 #include "lines.hpp"
 #include "local_time.hpp"
 #include "session.hpp"
+#include "written.hpp"
 
 #include <memory>
 
@@ -64,6 +65,14 @@ void refuse_other_fields(const Line& line, bool any_kind)
                            " is not a field; accepted are about, who, how, at, body" + (any_kind ? ", kind" : "")};
 }
 
+void refuse_programs_own(const std::string& place, const std::string& name)
+{
+    const records::Kind* kind = records::find_kind(name);
+    if (kind && kind->schema.contains("x-program"))
+        throw BadInput{place + name + " is written by " + kind->schema["x-program"].get<std::string>() +
+                       "; another kind is accepted"};
+}
+
 // From lines to entries, with the clock and zone that hold.
 class Making {
 public:
@@ -76,9 +85,7 @@ public:
     {
         const bool any = options_.kind == "any";
         refuse_other_fields(line, any);
-        if (text_in(line, "kind", "") == "clock_notice")
-            throw BadInput{"line " + std::to_string(line.number) +
-                           ": kind: clock_notice is written by the program itself; another kind is accepted"};
+        refuse_programs_own("line " + std::to_string(line.number) + ": kind: ", text_in(line, "kind", ""));
         desk::Hand hand = hand_;
         hand.how = text_in(line, "how", hand.how);
         hand.at = at_of(line);
@@ -197,7 +204,7 @@ std::vector<records::Record> write_all(Session& session, const Options& options,
     for (const Line& line : lines)
         entries.push_back(making.entry(line));
     try {
-        auto written = store.append(std::move(entries));
+        auto written = desk::write(store, std::move(entries));
         written.erase(written.begin(), written.begin() + static_cast<std::ptrdiff_t>(notices));
         return written;
     } catch (const records::EntryError& e) {
@@ -207,10 +214,7 @@ std::vector<records::Record> write_all(Session& session, const Options& options,
 
 int run(const Options& options)
 {
-    if (!options.pin_file.empty())
-        throw BadInput{"--pin-file: PINs are not kept yet; people sign with their name, and the record says so"};
-    if (options.kind == "clock_notice")
-        throw BadInput{"KIND: clock_notice is written by the program itself; another kind is accepted"};
+    refuse_programs_own("KIND: ", options.kind);
     if (options.kind != "any" && !records::find_kind(options.kind))
         throw BadInput{"KIND: \"" + options.kind + "\" is not accepted; `cotter help record` lists the kinds"};
     std::vector<Line> lines = read_lines(options.file);
@@ -224,6 +228,7 @@ int run(const Options& options)
         written = db::Store::open(options.store)->newest("device", 1);
     if (!lines.empty()) {
         Session session{open_store(options.store), options.at, true};
+        session.sign_in(options.as, options.pin_file);
         for (auto& each : write_all(session, options, lines))
             written.push_back(std::move(each));
     }
@@ -243,7 +248,7 @@ void add_record(CLI::App& app, Chosen& chosen)
     command->add_option("--store", options->store, "the book")->required();
     command->add_option("--as", options->as, "who writes")->required();
     command->add_option("--at", options->at.text, "the clock of a sample book, YYYY-MM-DDThh:mm:ssZ");
-    command->add_option("--pin-file", options->pin_file, "not used yet");
+    command->add_option("--pin-file", options->pin_file, "file with the PIN of who writes");
     command->add_option("file", options->file, "JSON Lines (default standard input)");
     command->add_flag("--json", options->json, "print an object for each record");
     command->callback([options, &chosen] { chosen = [options] { return run(*options); }; });

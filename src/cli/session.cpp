@@ -3,9 +3,11 @@
 #include "accept.hpp"
 #include "boot_clock.hpp"
 #include "local_time.hpp"
+#include "pins.hpp"
 
 #include <algorithm>
 #include <cstdlib>
+#include <fstream>
 
 namespace cotter::cli {
 
@@ -35,7 +37,8 @@ std::unique_ptr<db::Store> open_store(const std::string& path)
 
 Reading::Reading(const std::string& path)
 {
-    const bool from_copy = std::filesystem::exists(path) && !std::filesystem::is_directory(path) && !db::is_writable(path);
+    const bool from_copy =
+        std::filesystem::exists(path) && !std::filesystem::is_directory(path) && !db::is_writable(path);
     if (from_copy)
         copy_ = std::make_unique<db::PrivateCopy>(path);
     store_ = open_store(from_copy ? copy_->path().string() : path);
@@ -96,7 +99,36 @@ desk::Hand Session::hand(const std::string& by) const
         hand.boot = facts.boot;
         hand.boot_seconds = facts.boot_seconds;
     }
-    return hand;
+    return signed_in_ == by && !by.empty() ? desk::signed_by(hand) : hand;
+}
+
+void Session::sign_in(const std::string& by, const std::string& pin_file)
+{
+    if (pin_file.empty())
+        return;
+    if (store_->state().sample)
+        throw BadInput{"--pin-file: a sample book asks no PIN; leave it away"};
+    const std::string pin = read_pin("--pin-file", pin_file);
+    desk::give_pin(*store_, hand(by), by, pin);
+    signed_in_ = by;
+}
+
+std::string read_pin(const char* option, const std::string& file)
+{
+    using std::filesystem::perms;
+    std::error_code failed;
+    const auto allowed = std::filesystem::status(file, failed).permissions();
+    std::ifstream in{file};
+    std::string pin;
+    if (failed || !in || !std::getline(in, pin))
+        throw BadInput{std::string{option} + ": " + file +
+                       " cannot be read; a file with a PIN of six digits is accepted"};
+    if ((allowed & (perms::group_all | perms::others_all)) != perms::none)
+        throw BadInput{std::string{option} + ": others may read " + file +
+                       "; a file that is yours alone (chmod 600) is accepted"};
+    if (!pin.empty() && pin.back() == '\r')
+        pin.pop_back();
+    return pin;
 }
 
 } // namespace cotter::cli

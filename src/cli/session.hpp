@@ -21,8 +21,12 @@ public:
 
     db::Store& store() { return *store_; }
     rules::Instant at() const;
-    rules::Day day() const; // at the site
-    desk::Hand hand(const std::string& by) const;
+    rules::Day day() const;                       // at the site
+    desk::Hand hand(const std::string& by) const; // with the PIN, if that person signed in
+
+    // Reads the PIN from a file that nobody else may read, and tries it. BadInput if it is not the one; "" signs nobody
+    // in.
+    void sign_in(const std::string& by, const std::string& pin_file);
 
     // What is wrong with the clock now, to be written; nothing where it is believed, or --at is the clock.
     std::vector<desk::Entry> clock_notices() const;
@@ -31,7 +35,11 @@ public:
 private:
     std::unique_ptr<db::Store> store_;
     std::optional<rules::Instant> at_;
+    std::string signed_in_;
 };
+
+// The PIN in a file: its first line. BadInput if others may read the file.
+std::string read_pin(const char* option, const std::string& file);
 
 // The book named, or this user's own.
 std::string store_or_own(const std::string& given);

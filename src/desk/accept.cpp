@@ -1,6 +1,7 @@
 #include "accept.hpp"
 
 #include "entitled.hpp"
+#include "pins.hpp"
 #include "question_form.hpp"
 #include "references.hpp"
 #include "sense.hpp"
@@ -36,12 +37,11 @@ bool may_be_said_by_anyone(const Entry& entry)
 
 void check_how(const Entry& entry)
 {
-    if (entry.how == "pin")
-        throw FormError{"how: \"pin\" is not accepted yet; \"name only\", \"seen\", \"phone\" or \"copy\" is"};
-    if (entry.how != "name only" && entry.how != "seen" && entry.how != "phone" && entry.how != "copy")
-        records::refuse("how", entry.how, "\"name only\", \"seen\", \"phone\" or \"copy\"");
-    if (entry.who != entry.by && entry.how == "name only")
-        throw FormError{"how: \"name only\" is not accepted for what " + entry.who +
+    if (entry.how != "pin" && entry.how != "name only" && entry.how != "seen" && entry.how != "phone" &&
+        entry.how != "copy")
+        records::refuse("how", entry.how, "\"pin\", \"name only\", \"seen\", \"phone\" or \"copy\"");
+    if (entry.who != entry.by && (entry.how == "name only" || entry.how == "pin"))
+        throw FormError{"how: " + records::shown(entry.how) + " is not accepted for what " + entry.who +
                         " says and another writes down; \"seen\", \"phone\" or \"copy\" is"};
 }
 
@@ -62,6 +62,7 @@ void check_signature(const Book& book, const Entry& entry)
     check_person(book, "by", entry.by);
     if (entry.who != entry.by && !may_be_said_by_anyone(entry))
         check_person(book, "who", entry.who);
+    check_pin_given(book, entry);
     if (entry.who.empty())
         throw FormError{"who: whose fact it is is missing; the id of a person is needed"};
 }

@@ -8,7 +8,7 @@
 namespace cotter::desk {
 
 using records::Entry;
-using records::FormError;
+using records::NotEntitled;
 
 namespace {
 
@@ -35,8 +35,8 @@ std::string list_of(const Roles& roles)
 void need_one_of(const Book& book, const Entry& entry, const Roles& allowed, const std::string& doing)
 {
     if (!allowed.empty() && !share_one(roles_of(book, entry.who), allowed))
-        throw FormError{"who: " + records::shown(entry.who) + " may not " + doing + "; accepted is " +
-                        list_of(allowed)};
+        throw NotEntitled{"who: " + records::shown(entry.who) + " may not " + doing + "; accepted is " +
+                          list_of(allowed)};
 }
 
 Roles roles_in(const Json& schema, const char* key) { return schema.value(key, Roles{}); }
@@ -46,11 +46,20 @@ void check_admission(const Book& book, const Entry& entry)
 {
     if (!is_staffed(book)) {
         if (!share_one(entry.body.value("roles", Roles{}), admitting_roles))
-            throw FormError{"roles: the first who is admitted must be one who may admit others; accepted is " +
-                            list_of(admitting_roles)};
+            throw NotEntitled{"roles: the first who is admitted must be one who may admit others; accepted is " +
+                              list_of(admitting_roles)};
     } else if (entry.who == entry.about) {
-        throw FormError{"who: nobody admits himself; another " + list_of(admitting_roles) + " is accepted"};
+        throw NotEntitled{"who: nobody admits himself; another " + list_of(admitting_roles) + " is accepted"};
     }
+}
+
+// One sets one's own PIN; who admits people sets those of others. The first in a book is set by one who admits people.
+void check_pin_set(const Book& book, const Entry& entry)
+{
+    if (entry.who != entry.by)
+        throw NotEntitled{"who: a PIN is set by whoever writes it down; another is not accepted"};
+    if (entry.who != entry.about || book.newest("pin_set", 1).empty())
+        need_one_of(book, entry, admitting_roles, entry.who == entry.about ? "set the first PIN" : "set another's PIN");
 }
 
 // A correction can take away what stops; whoever sees more danger than was written calls a stop instead.
@@ -61,7 +70,8 @@ void check_correction(const Book& book, const Entry& entry)
         return;
     const records::Entry& it = old->entry;
     if (it.kind == "correction" || it.kind == "device")
-        throw FormError{"corrects: a " + it.kind + " is not corrected; the hash of another record is accepted"};
+        throw records::FormError{"corrects: a " + it.kind +
+                                 " is not corrected; the hash of another record is accepted"};
     const Json& schema = records::find_kind(it.kind)->schema;
     const Roles own = roles_in(schema, "x-corrected-by"), writing = roles_in(schema, "x-by");
     need_one_of(book, entry,
@@ -70,10 +80,10 @@ void check_correction(const Book& book, const Entry& entry)
                                    : clearing_roles,
                 "correct a record of " + it.kind + " (anyone may call a stop)");
     if ((it.kind == "pre_use_check" || it.kind == "defect_found") && it.who == entry.who)
-        throw FormError{"who: " + records::shown(entry.who) +
-                        " gave these answers; another who is entitled may correct them"};
+        throw NotEntitled{"who: " + records::shown(entry.who) +
+                          " gave these answers; another who is entitled may correct them"};
     if (it.kind == "admission" && it.about == entry.who)
-        throw FormError{"who: nobody admits himself; another " + list_of(admitting_roles) + " is accepted"};
+        throw NotEntitled{"who: nobody admits himself; another " + list_of(admitting_roles) + " is accepted"};
 }
 
 } // namespace
@@ -97,12 +107,19 @@ bool is_supervisor(const Json& deed) { return share_one(written_as(deed), {"supe
 
 bool may_clear(const Roles& roles) { return share_one(roles, clearing_roles); }
 
+bool may_admit(const Book& book, const std::string& person)
+{
+    return share_one(roles_of(book, person), admitting_roles);
+}
+
 bool is_staffed(const Book& book) { return !book.newest("admission", 1).empty(); }
 
 void check_entitled(const Book& book, const Entry& entry)
 {
     if (entry.kind == "admission")
         check_admission(book, entry);
+    if (entry.kind == "pin_set")
+        check_pin_set(book, entry);
     if (entry.kind == "correction")
         return check_correction(book, entry);
     const records::Kind* kind = records::find_kind(entry.kind);

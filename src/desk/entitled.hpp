@@ -26,10 +26,12 @@ bool is_supervisor(const records::Json& deed);
 // May somebody with these roles clear a defect or lift a stop? The roles are those in which the record was written.
 bool may_clear(const Roles& roles);
 
+bool may_admit(const Book& book, const std::string& person);
+
 // Has anybody been admitted? Before that a book is open to whoever begins it.
 bool is_staffed(const Book& book);
 
-// FormError if the record is one that its author may not make.
+// NotEntitled if the record is one that its author may not make.
 void check_entitled(const Book& book, const records::Entry& entry);
 
 } // namespace cotter::desk

@@ -173,7 +173,7 @@ void Building::setting()
     const std::string model = doc(book_, "unit", asked_.unit).value("model", "");
     for (const Json& each : doc(book_, "setting", asked_.unit).value("records", Json::array())) {
         SettingRecord record = records::read_setting_record(each);
-        record.own_pin = flag(each, "own_hand"); // until people have a PIN, their own name as writer stands for it
+        record.own_pin = flag(each, book_.state().sample ? "own_hand" : "own_pin"); // a sample book asks no PIN
         const Json admission = doc(book_, "person", each.value("by", "")).value("admission", Json::object());
         record.authorised = contains(admission.value("setting_models", std::vector<std::string>{}), model);
         q_.setting_records.push_back(std::move(record));

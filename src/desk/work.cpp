@@ -24,6 +24,7 @@ Entry entry(const Hand& hand, std::string kind, std::string about, Json body)
     made.about = std::move(about);
     made.who = made.by = hand.by;
     made.how = hand.how;
+    made.with_pin = hand.with_pin;
     made.at = hand.at;
     made.day = hand.day;
     made.boot = hand.boot;

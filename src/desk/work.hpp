@@ -19,6 +19,7 @@ using records::Entry;
 struct Hand {
     std::string by;
     std::string how = "name only";
+    bool with_pin = false; // was it given (pins.hpp)
     rules::Instant at{0};
     rules::Day day{}; // at the site
     std::string boot;

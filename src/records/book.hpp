@@ -21,11 +21,21 @@ struct BookState {
     rules::Instant newest_record_at{0}; // high-water of time
 };
 
+// Its author may not write it.
+class NotEntitled : public FormError {
+public:
+    using FormError::FormError;
+};
+
 // Of several entries one is not accepted.
 class EntryError : public FormError {
 public:
-    EntryError(std::size_t number, const std::string& why) : FormError{why}, index{number} {}
+    EntryError(std::size_t number, const FormError& why)
+        : FormError{why}, index{number}, not_entitled{dynamic_cast<const NotEntitled*>(&why) != nullptr}
+    {
+    }
     std::size_t index; // in the list that was given, from 0
+    bool not_entitled;
 };
 
 class Book {

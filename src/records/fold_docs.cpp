@@ -175,6 +175,7 @@ void fill_setting(Fact& fact, const Said& said)
                                        {"by", e.who},
                                        {"after", e.after},
                                        {"own_hand", e.who == e.by && (e.how == "pin" || e.how == "name only")},
+                                       {"own_pin", e.how == "pin"},
                                        {"by_eye", e.body.value("by_eye", Json{})},
                                        {"at_unit", e.body.value("at_unit", Json{})}});
     }
@@ -278,6 +279,19 @@ void fill_clock(Fact& fact, const Said& said)
     }
 }
 
+// Wrong tries since the PIN was last set or given rightly.
+void fill_pin(Fact& fact, const Said& said)
+{
+    std::int64_t wrong = 0;
+    for (const Record& each : said) {
+        const Entry& e = each.entry;
+        const bool is_wrong = e.kind == "pin_tried" && e.body["right"] == false;
+        wrong = is_wrong ? wrong + 1 : 0;
+        fact.doc[is_wrong ? "wrong_at" : e.kind == "pin_set" ? "set_at" : "right_at"] = e.at.count();
+    }
+    fact.doc["wrong"] = wrong;
+}
+
 void fill_defect(Fact& fact, const Said& said)
 {
     fact.doc["cleared"] = Json::array();
@@ -293,29 +307,19 @@ void fill_defect(Fact& fact, const Said& said)
 
 void fill(Fact& fact, const Said& said)
 {
-    static const std::map<std::string, void (*)(Fact&, const Said&)> by_kind{{"model", fill_data},
-                                                                             {"chart", fill_data},
-                                                                             {"pipe", fill_data},
-                                                                             {"report", fill_data},
-                                                                             {"declaration", fill_paper},
-                                                                             {"interim", fill_paper},
-                                                                             {"shift", fill_shift},
-                                                                             {"person", fill_person},
-                                                                             {"check", fill_check},
-                                                                             {"stop", fill_stop},
-                                                                             {"event", fill_event},
-                                                                             {"setting", fill_setting},
-                                                                             {"lock", fill_looks},
-                                                                             {"place", fill_looks},
-                                                                             {"coupling", fill_coupling},
-                                                                             {"devices", fill_devices},
-                                                                             {"trench", fill_trench},
-                                                                             {"plan", fill_plan},
-                                                                             {"lift", fill_lift},
-                                                                             {"whereabouts", fill_whereabouts},
-                                                                             {"clock", fill_clock},
-                                                                             {"defect", fill_defect},
-                                                                             {"without_answer", fill_without_answer}};
+    static const std::map<std::string, void (*)(Fact&, const Said&)> by_kind{
+        {"model", fill_data},        {"chart", fill_data},
+        {"pipe", fill_data},         {"report", fill_data},
+        {"declaration", fill_paper}, {"interim", fill_paper},
+        {"shift", fill_shift},       {"person", fill_person},
+        {"check", fill_check},       {"stop", fill_stop},
+        {"event", fill_event},       {"setting", fill_setting},
+        {"lock", fill_looks},        {"place", fill_looks},
+        {"coupling", fill_coupling}, {"devices", fill_devices},
+        {"trench", fill_trench},     {"plan", fill_plan},
+        {"lift", fill_lift},         {"whereabouts", fill_whereabouts},
+        {"clock", fill_clock},       {"defect", fill_defect},
+        {"pin", fill_pin},           {"without_answer", fill_without_answer}};
     const auto found = by_kind.find(fact.key.kind);
     (found == by_kind.end() ? fill_newest : found->second)(fact, said);
 }

@@ -27,6 +27,7 @@ struct Entry {
     std::string boot; // id of the boot, and seconds since it
     std::int64_t boot_seconds = 0;
     std::vector<std::string> after; // hashes of all heads of the fact that it replaces
+    bool with_pin = false;          // has `by` given the PIN? Asked on the way in, not part of the record
 };
 
 struct Record {

@@ -48,7 +48,9 @@ const std::map<std::string, std::string>& fact_of_kind()
                                                           {"dispatched", "whereabouts"},
                                                           {"received", "whereabouts"},
                                                           {"returned", "whereabouts"},
-                                                          {"off_hire", "whereabouts"}};
+                                                          {"off_hire", "whereabouts"},
+                                                          {"pin_set", "pin"},
+                                                          {"pin_tried", "pin"}};
     return facts;
 }
 

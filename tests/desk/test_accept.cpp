@@ -20,9 +20,9 @@ Json admitted(std::vector<std::string> roles) { return {{"admission", {{"roles",
 // A manager, a supervisor, an operator, a fitter and a competent person; a site and two units.
 class Staffed : public FakeBook {
 public:
-    Staffed()
+    Staffed() // a sample book: no PIN is asked (test_pins.cpp)
     {
-        with("person", "quill", admitted({"manager"}))
+        as_sample().with("person", "quill", admitted({"manager"}))
             .with("person", "hallam", admitted({"supervisor"}))
             .with("person", "farrow", admitted({"operator"}))
             .with("person", "oakes", admitted({"fitter"}))
@@ -80,13 +80,15 @@ TEST_CASE("who writes is a person of the book, once somebody may admit people")
     CHECK(refusal(new_book, by_stranger) == "");
 }
 
-TEST_CASE("how it is signed is one of four words, and a PIN is none of them yet")
+TEST_CASE("how it is signed is one of five words, and a PIN must have been given")
 {
     records::Entry made = entry("stop_called", "cl-02", stop);
-    for (const char* how : {"name only", "seen", "phone", "copy"}) {
+    for (const char* how : {"name only", "seen", "phone", "copy", "pin"}) {
         made.how = how;
+        made.with_pin = made.how == "pin";
         CHECK(refusal(Staffed{}, made) == "");
     }
+    made.with_pin = false;
     for (const char* how : {"pin", "", "PIN", "mail"}) {
         made.how = how;
         CHECK(is_about(refusal(Staffed{}, made), "how"));

@@ -1,0 +1,31 @@
+#include "written.hpp"
+
+namespace cotter::desk {
+
+using records::Entry;
+
+namespace {
+
+Entry refusal(const Entry& of, const std::string& why)
+{
+    Entry made = of;
+    made.kind = "refused";
+    made.who = made.by;
+    made.how = "name only";
+    made.with_pin = false;
+    made.body = {{"kind", of.kind}, {"why", why}};
+    return made;
+}
+
+} // namespace
+
+std::vector<records::Record> write(records::Book& book, std::vector<Entry> entries)
+try {
+    return book.append(entries);
+} catch (const records::EntryError& e) {
+    if (e.not_entitled)
+        book.append({refusal(entries.at(e.index), e.what())});
+    throw;
+}
+
+} // namespace cotter::desk

@@ -1,0 +1,215 @@
+#include "admitting.hpp"
+
+#include "entitled.hpp"
+#include "field.hpp"
+#include "pins.hpp"
+#include "title_block.hpp"
+#include "written.hpp"
+
+#include <algorithm>
+#include <cctype>
+
+namespace cotter::ui {
+
+using records::Json;
+
+namespace {
+
+const std::vector<std::pair<std::string, std::string>> all_roles{
+    {"operator", "Operator"},    {"signaller", "Slinger, signaller"}, {"supervisor", "Lifting supervisor"},
+    {"manager", "Site manager"}, {"appointed", "Appointed person"},   {"competent", "Competent person"},
+    {"fitter", "Fitter"},        {"hire_desk", "Hire desk"}};
+
+std::set<std::string> set_of(const Json& admission, const char* list)
+{
+    return admission.value(list, std::set<std::string>{});
+}
+
+} // namespace
+
+void Admitting::go(Page page)
+{
+    page_ = page;
+    turned_ = 0;
+}
+
+std::optional<std::size_t> Admitting::ask(Sheet& sheet, const Choice& choice)
+{
+    const auto pressed = ui::draw(sheet, choice, turned_);
+    ui::draw(sheet, title_block(outside_, "ADMITTED BY", by_));
+    return pressed;
+}
+
+void Admitting::who(Sheet& sheet)
+{
+    const auto people = outside_.book.facts("person");
+    Choice choice{"Who is admitted?", "", {}, false, "Leave it"};
+    choice.options.push_back({"Somebody new", "not in the book yet", std::nullopt});
+    for (const auto& each : people)
+        if (each.key.key != by_)
+            choice.options.push_back({desk::shown_name(outside_.book, each.key.key),
+                                      each.doc.contains("admission") ? "is admitted; change it" : "not admitted yet",
+                                      std::nullopt});
+    const auto pressed = ask(sheet, choice);
+    if (!pressed)
+        return;
+    if (*pressed == choice.options.size())
+        return go(Page::gone);
+    is_new_ = *pressed == 0;
+    if (is_new_)
+        return go(Page::name);
+    std::vector<std::string> ids;
+    for (const auto& each : people)
+        if (each.key.key != by_)
+            ids.push_back(each.key.key);
+    person_ = ids[*pressed - 1];
+    const Json admission = desk::doc(outside_.book, "person", person_).value("admission", Json::object());
+    roles_ = set_of(admission, "roles");
+    models_ = set_of(admission, "models");
+    settings_ = set_of(admission, "setting_models");
+    go(Page::card);
+}
+
+void Admitting::name(Sheet& sheet)
+{
+    Choice choice{"What is the name?",
+                  said_.empty() ? "First letter and family name, as on the card." : said_,
+                  {},
+                  false,
+                  "Leave it"};
+    if (!name_.empty())
+        choice.options.push_back({"Go on", "", figures::Sign::to_do});
+    choice.kept_right = 0;
+    const auto pressed = ask(sheet, choice);
+    field(sheet, "name", {6, 70, std::min(sheet.width() - 12, 120.0), 12}, name_);
+    if (!pressed)
+        return;
+    if (*pressed == choice.options.size())
+        return go(Page::gone);
+    person_ = new_id();
+    go(Page::card);
+}
+
+// From the name: letters and digits, and a number behind it if there is such a one already.
+std::string Admitting::new_id() const
+{
+    std::string id;
+    for (const char c : name_)
+        if (std::isalnum(static_cast<unsigned char>(c)) != 0)
+            id += static_cast<char>(std::tolower(static_cast<unsigned char>(c)));
+        else if (!id.empty() && id.back() != '-')
+            id += '-';
+    while (!id.empty() && id.back() == '-')
+        id.pop_back();
+    if (id.empty())
+        id = "person";
+    std::string free = id;
+    for (int i = 2; outside_.book.fact("person", free); ++i)
+        free = id + "-" + std::to_string(i);
+    return free;
+}
+
+void Admitting::card(Sheet& sheet)
+{
+    const std::string name = is_new_ ? name_ : desk::shown_name(outside_.book, person_);
+    const auto pressed = ask(sheet, {name + ": is the card seen?",
+                                     "Name, picture, categories and last day, on the card itself.",
+                                     {{"Seen", "it is the person's own", figures::Sign::in_order}},
+                                     false,
+                                     "Leave it"});
+    if (pressed)
+        go(*pressed == 0 ? Page::roles : Page::gone);
+}
+
+bool Admitting::several(Sheet& sheet, const std::string& question, const std::string& hint,
+                        const std::vector<std::pair<std::string, std::string>>& all, std::set<std::string>& chosen,
+                        Page back)
+{
+    Choice choice{question, hint, {}, false, "Back"};
+    choice.options.push_back({"Go on", std::to_string(chosen.size()) + " chosen", figures::Sign::to_do});
+    for (const auto& [id, words] : all)
+        choice.options.push_back({words, chosen.contains(id) ? "yes" : "no",
+                                  chosen.contains(id) ? std::optional{figures::Sign::in_order} : std::nullopt});
+    const auto pressed = ask(sheet, choice);
+    if (!pressed)
+        return false;
+    if (*pressed == choice.options.size()) {
+        go(back);
+        return false;
+    }
+    if (*pressed == 0)
+        return true;
+    const std::string& id = all[*pressed - 1].first;
+    if (chosen.erase(id) == 0)
+        chosen.insert(id);
+    return false;
+}
+
+void Admitting::roles(Sheet& sheet)
+{
+    if (several(sheet, "For which work?", "", all_roles, roles_, Page::card))
+        go(Page::models);
+}
+
+std::vector<std::pair<std::string, std::string>> Admitting::known_models(bool that_adjust) const
+{
+    std::vector<std::pair<std::string, std::string>> all;
+    for (const auto& each : outside_.book.facts("model"))
+        if (!that_adjust || each.doc.value("adjusts", false))
+            all.emplace_back(each.key.key, each.doc.value("name", each.key.key));
+    return all;
+}
+
+void Admitting::models(Sheet& sheet)
+{
+    if (several(sheet, "Familiarised on which?", "Machine, hitch and attachment: shown and tried, here.",
+                known_models(false), models_, Page::roles))
+        go(Page::settings);
+}
+
+void Admitting::settings(Sheet& sheet)
+{
+    if (several(sheet, "May change or look at the setting of which?", "Trained on the model's own steps.",
+                known_models(true), settings_, Page::models))
+        admit();
+}
+
+// The person and the admission in one go; then the PIN.
+void Admitting::admit()
+{
+    const std::string by = by_.empty() ? person_ : by_;
+    const desk::Hand hand = outside_.hand(by);
+    std::vector<records::Entry> entries;
+    if (is_new_)
+        entries.push_back(entry(hand, "person", person_, {{"name", name_}}));
+    entries.push_back(entry(hand, "admission", person_,
+                            {{"site", desk::current_site(outside_.book)},
+                             {"card_seen", true},
+                             {"roles", roles_},
+                             {"models", models_},
+                             {"setting_models", settings_}}));
+    desk::write(outside_.book, std::move(entries));
+    go(Page::gone);
+    if (!desk::are_pins_asked(outside_.book) || desk::has_pin(outside_.book, person_))
+        return;
+    if (by_.empty())
+        outside_.signing.in(person_, [] {});
+    else
+        outside_.signing.choose(by_, person_, [] {});
+}
+
+bool Admitting::draw(Sheet& sheet)
+{
+    switch (page_) {
+    case Page::who: who(sheet); break;
+    case Page::name: name(sheet); break;
+    case Page::card: card(sheet); break;
+    case Page::roles: roles(sheet); break;
+    case Page::models: models(sheet); break;
+    case Page::settings: settings(sheet); break;
+    case Page::gone: break;
+    }
+    return page_ != Page::gone;
+}
+
+} // namespace cotter::ui

@@ -1,0 +1,124 @@
+#include "stop.hpp"
+
+#include "title_block.hpp"
+#include "written.hpp"
+
+#include <array>
+#include <vector>
+
+namespace cotter::ui {
+
+namespace {
+
+constexpr std::array<const char*, 5> reasons{"bent, cracked or broken", "it slipped or dropped", "pin, keeper or lock",
+                                             "paper or plate is wrong", "something is not right"};
+
+} // namespace
+
+void CallStop::go(Page page)
+{
+    page_ = page;
+    turned_ = 0;
+}
+
+std::optional<std::size_t> CallStop::ask(Sheet& sheet, const Choice& choice)
+{
+    const auto pressed = ui::draw(sheet, choice, turned_);
+    ui::draw(sheet, title_block(outside_, "PLACE", ""));
+    return pressed;
+}
+
+bool CallStop::unit(Sheet& sheet)
+{
+    const auto units = outside_.book.facts("unit");
+    Choice choice{"Stop which one?",
+                  units.empty() ? "No unit is in the book yet." : "Anyone may call a stop.",
+                  {},
+                  false,
+                  "Back"};
+    for (const auto& each : units)
+        choice.options.push_back(
+            {desk::label_of(outside_.book, each.key.key), each.doc.value("role", ""), std::nullopt});
+    const auto pressed = ask(sheet, choice);
+    if (!pressed)
+        return true;
+    if (*pressed == units.size())
+        return false;
+    unit_ = units[*pressed].key.key;
+    go(Page::why);
+    return true;
+}
+
+void CallStop::why(Sheet& sheet)
+{
+    Choice choice{"What is it?", desk::label_of(outside_.book, unit_), {}, false, "Back"};
+    for (const char* each : reasons)
+        choice.options.push_back({each, "", std::nullopt});
+    const auto pressed = ask(sheet, choice);
+    if (!pressed)
+        return;
+    if (*pressed == reasons.size())
+        return go(Page::unit);
+    why_ = reasons[*pressed];
+    go(Page::who);
+}
+
+void CallStop::who(Sheet& sheet)
+{
+    const auto people = outside_.book.facts("person");
+    Choice choice{"Who says so?", "", {}, false, "Back"};
+    for (const auto& each : people)
+        choice.options.push_back(
+            {desk::shown_name(outside_.book, each.key.key), each.doc.value("firm", ""), std::nullopt});
+    const auto pressed = ask(sheet, choice);
+    if (!pressed)
+        return;
+    if (*pressed == people.size())
+        return go(Page::why);
+    who_ = people[*pressed].key.key;
+    go(Page::how);
+}
+
+void CallStop::how(Sheet& sheet)
+{
+    const Choice choice{"How do you know?",
+                        desk::label_of(outside_.book, unit_) + ": " + why_,
+                        {{"Seen", "here, with own eyes", figures::Sign::stop},
+                         {"By phone", "told from elsewhere", figures::Sign::stop}},
+                        false,
+                        "Back"};
+    const auto pressed = ask(sheet, choice);
+    if (!pressed)
+        return;
+    if (*pressed == 2)
+        return go(Page::who);
+    desk::Hand hand = outside_.hand(who_);
+    hand.how = *pressed == 0 ? "seen" : "phone";
+    hand.with_pin = false;
+    desk::write(outside_.book, {call_a_stop(hand, unit_, why_)});
+    go(Page::called);
+}
+
+bool CallStop::called(Sheet& sheet)
+{
+    const Choice choice{desk::label_of(outside_.book, unit_) + " is stopped",
+                        "Nobody lifts with it until somebody entitled has lifted the stop.",
+                        {{"Understood", "", figures::Sign::stop}},
+                        false,
+                        ""};
+    return !ask(sheet, choice);
+}
+
+bool CallStop::draw(Sheet& sheet)
+{
+    switch (page_) {
+    case Page::unit: return unit(sheet);
+    case Page::why: why(sheet); return true;
+    case Page::who: who(sheet); return true;
+    case Page::how: how(sheet); return true;
+    case Page::called: return called(sheet);
+    }
+    return false;
+}
+
+} // namespace cotter::ui
