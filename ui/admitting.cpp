@@ -47,9 +47,10 @@ void Admitting::who(Sheet& sheet)
     choice.options.push_back({"Somebody new", "not in the book yet", std::nullopt});
     for (const auto& each : people)
         if (each.key.key != by_)
-            choice.options.push_back({desk::shown_name(outside_.book, each.key.key),
-                                      each.doc.contains("admission") ? "is admitted; change it" : "not admitted yet",
-                                      std::nullopt});
+            choice.options.push_back(
+                {desk::shown_name(outside_.book, each.key.key),
+                 !each.doc.value("admission", Json::object()).empty() ? "is admitted; change it" : "not admitted yet",
+                 std::nullopt});
     const auto pressed = ask(sheet, choice);
     if (!pressed)
         return;
@@ -72,20 +73,15 @@ void Admitting::who(Sheet& sheet)
 
 void Admitting::name(Sheet& sheet)
 {
-    Choice choice{"What is the name?",
-                  said_.empty() ? "First letter and family name, as on the card." : said_,
-                  {},
-                  false,
-                  "Leave it"};
-    if (!name_.empty())
-        choice.options.push_back({"Go on", "", figures::Sign::to_do});
-    choice.kept_right = 0;
-    const auto pressed = ask(sheet, choice);
-    field(sheet, "name", {6, 70, std::min(sheet.width() - 12, 120.0), 12}, name_);
-    if (!pressed)
-        return;
-    if (*pressed == choice.options.size())
+    const auto pressed =
+        ask(sheet, {"What is the name?", "First letter and family name, as on the card.", {}, false, "Leave it"});
+    const double w = std::min(sheet.width() - 12, 120.0);
+    field(sheet, "name", {6, 36, w, 12}, name_);
+    const bool goes_on = !name_.empty() && sheet.button("Go on", {6, 54, 60, glove.target + 5}, figures::Sign::to_do);
+    if (pressed)
         return go(Page::gone);
+    if (!goes_on)
+        return;
     person_ = new_id();
     go(Page::card);
 }

@@ -9,7 +9,7 @@ namespace cotter::ui {
 namespace {
 
 constexpr std::size_t length = 6;
-constexpr double margin = 6, dot_mm = 5;
+constexpr double margin = 6, dot_mm = 5, pad_w = 110;
 
 } // namespace
 
@@ -65,15 +65,15 @@ PinPad::Press PinPad::draw(Sheet& sheet, const Words& words)
     sheet.fill({0, 0, sheet.width(), sheet.height()}, day.ground);
     const bool wide = sheet.width() > 180;
     const double pad_h = 4 * glove.target + 3 * glove.gap,
-                 text_w = wide ? sheet.width() - 110 - 3 * margin : sheet.width() - 2 * margin;
-    const double key_w = wide ? (110 - 2 * glove.gap) / 3 : (sheet.width() - 2 * margin - 2 * glove.gap) / 3;
+                 text_w = wide ? sheet.width() - pad_w - 3 * margin : sheet.width() - 2 * margin;
+    const double key_w = wide ? (pad_w - 2 * glove.gap) / 3 : (sheet.width() - 2 * margin - 2 * glove.gap) / 3;
     const double head = sheet.wrapped({margin, 8, text_w, 0}, Letter::heading, words.question, 3);
     const double hint = sheet.wrapped({margin, 11 + head, text_w, 0}, Letter::text, words.hint, 5, day.second);
     const double under = 16 + head + hint;
     dots(sheet, margin, under);
     const double bottom = sheet.height() - title_height(sheet);
-    keys(sheet, wide ? sheet.width() - 110 - margin : margin,
-         wide ? std::max(6.0, bottom - pad_h - 6) : under + dot_mm + 8, key_w);
+    const double low = bottom - (wide ? 6 : glove.target + 2 * glove.gap + 6);
+    keys(sheet, wide ? sheet.width() - pad_w - margin : margin, low - pad_h, key_w); // they never move
     Press press = digits_.size() == length ? Press::complete : Press::nothing;
     double x = margin;
     for (std::size_t i = 0; i < words.ways_out.size(); ++i) {

@@ -75,7 +75,7 @@ void give_pin(Book& book, const Hand& hand, const std::string& person, const std
     book.append({entry(tried, "pin_tried", person, {{"right", right}})});
     if (!right)
         throw FormError{
-            "PIN: that is not the one of " + records::shown(person) + "; " +
+            "PIN: that is not the right one; " +
             what_now(wait_seconds(book, person, hand.at), doc(book, "pin", person).value("wrong", std::int64_t{0}))};
 }
 

@@ -70,7 +70,7 @@ TEST_CASE("a pin is moved by two, each with the own PIN, and the second signs on
     rig.tap("iqbal");
     CHECK(rig.shows("your PIN"));
     type(rig, farrows); // one's own is not the other's
-    CHECK(rig.shows("that is not the one"));
+    CHECK(rig.shows("that is not the right one"));
     type(rig, iqbals);
     rig.tap("hole 1");
     const auto look = book.newest("setting_seen");
