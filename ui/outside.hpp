@@ -2,10 +2,13 @@
 
 // What the program gives the screens: the book, the clock, and a hand to write with.
 
+#include "compat.hpp"
+#include "picture.hpp"
 #include "receipt.hpp"
 #include "work.hpp"
 
 #include <functional>
+#include <optional>
 #include <string>
 
 namespace cotter::ui {
@@ -24,7 +27,9 @@ struct Outside {
     std::function<desk::Hand(const std::string& by)> hand;
     std::function<records::Receipt()> receipt; // of the book as it is now
     std::function<double()> ticks;             // seconds of a clock that only runs on
-    Signing signing = {};                      // the app's own (lock.hpp)
+    std::function<std::optional<std::string>(const std::string& sha256)> page = {}; // bytes of a picture, if it is here
+    std::function<ImTextureID(const Picture&)> texture = {};                        // the window's own; one at a time
+    Signing signing = {};                                                           // the app's own (lock.hpp)
 };
 
 } // namespace cotter::ui

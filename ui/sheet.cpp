@@ -55,6 +55,21 @@ void Sheet::line(double x1, double y1, double x2, double y2, double line_mm, ImU
     list_->AddLine(px(x1, y1), px(x2, y2), colour, theme_.px(line_mm));
 }
 
+void Sheet::clip(const Box& box) { list_->PushClipRect(px(box.x, box.y), px(box.x + box.w, box.y + box.h), true); }
+
+void Sheet::clip_no_more() { list_->PopClipRect(); }
+
+void Sheet::picture(ImTextureID texture, const Box& box, ImVec2 moved_px, ImVec2 size_px)
+{
+    const ImVec2 from{px(box.x, box.y).x + moved_px.x, px(box.x, box.y).y + moved_px.y};
+    report("picture", false, box, "");
+    if (!texture)
+        return;
+    clip(box);
+    list_->AddImage(texture, from, {from.x + size_px.x, from.y + size_px.y});
+    clip_no_more();
+}
+
 double Sheet::width_of(Letter letter, const std::string& text) const
 {
     const ImFont* font = theme_.face(letter).font;

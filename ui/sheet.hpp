@@ -48,6 +48,10 @@ public:
     // Returns the height used, mm.
     double wrapped(const Box& box, Letter letter, const std::string& text, int lines, ImU32 colour = day.ink);
 
+    void picture(ImTextureID texture, const Box& box, ImVec2 moved_px, ImVec2 size_px); // cut at the box
+    void clip(const Box& box); // what is drawn from now on is cut at the box
+    void clip_no_more();
+
     void sign(figures::Sign sign, double centre_x, double centre_y, double size);
     void figure(const figures::Figure& figure, double x, double y);
 

@@ -75,20 +75,35 @@ std::optional<std::size_t> Site::ask(Sheet& sheet, const Choice& choice)
     return pressed;
 }
 
+namespace {
+
+constexpr double button_gap = 3, button_row_mm = 12.8;
+
+std::size_t button_columns(const Sheet& sheet) { return sheet.width() < 170 ? 3 : 6; }
+
+} // namespace
+
+double Site::buttons_mm(const Sheet& sheet) { return button_columns(sheet) == 6 ? button_row_mm : 2 * button_row_mm; }
+
 void Site::buttons(Sheet& sheet, Page now)
 {
-    const std::array<std::pair<const char*, Page>, 5> all{{{"By week", Page::due},
+    const std::array<std::pair<const char*, Page>, 6> all{{{"By week", Page::due},
                                                            {"Stopped now", Page::stopped},
                                                            {"Place", Page::place},
                                                            {"People today", Page::people},
+                                                           {"Compare", Page::compare},
                                                            {"Leave", Page::gone}}};
-    constexpr double gap = 3;
-    const double w = (sheet.width() - 6 * gap) / 5, y = sheet.height() - title_height(sheet) - buttons_mm + 1;
-    double x = gap;
-    for (const auto& [words, page] : all) {
-        if (sheet.button(words, {x, y, w, buttons_mm - 2}, std::nullopt, page == now))
-            go(page);
-        x += w + gap;
+    const std::size_t columns = button_columns(sheet);
+    const double w = (sheet.width() - static_cast<double>(columns + 1) * button_gap) / static_cast<double>(columns);
+    const double top = sheet.height() - title_height(sheet) - buttons_mm(sheet) + 1;
+    for (std::size_t i = 0; i < all.size(); ++i) {
+        const auto column = static_cast<double>(i % columns), row = static_cast<double>(i / columns);
+        const Box box{button_gap + column * (w + button_gap), top + row * button_row_mm, w, button_row_mm - 2};
+        if (!sheet.button(all[i].first, box, std::nullopt, all[i].second == now))
+            continue;
+        if (all[i].second == Page::compare)
+            compare_.emplace(outside_);
+        go(all[i].second);
     }
 }
 
@@ -110,7 +125,7 @@ void Site::due(Sheet& sheet)
     if (sheet.width_of(Letter::second, count) < room)
         sheet.text(sheet.width() - 4 - sheet.width_of(Letter::second, count), 5.4, Letter::second, count,
                    ui::day.second);
-    const Box paper{0, head_mm, sheet.width(), sheet.height() - head_mm - buttons_mm - title_height(sheet)};
+    const Box paper{0, head_mm, sheet.width(), sheet.height() - head_mm - buttons_mm(sheet) - title_height(sheet)};
     sheet.fill(paper, ui::day.sheet);
     sheet.frame(paper, thin_mm);
     if (marks.empty())
@@ -181,6 +196,10 @@ bool Site::draw(Sheet& sheet)
     case Page::admit:
         if (!admitting_->draw(sheet))
             go(Page::people);
+        break;
+    case Page::compare:
+        if (!compare_->draw(sheet))
+            go(Page::due);
         break;
     case Page::gone: break;
     }

@@ -5,6 +5,7 @@
 #include "admitting.hpp"
 #include "board.hpp"
 #include "choice.hpp"
+#include "compare.hpp"
 #include "due_section.hpp"
 #include "outside.hpp"
 #include "plate.hpp"
@@ -24,8 +25,9 @@ public:
     bool draw(Sheet& sheet); // false when the person goes back to the first screen
 
 private:
-    enum class Page { due, stopped, place, confirm, clock, people, name, whose_pin, admit, gone };
-    static constexpr double head_mm = 13, buttons_mm = 12.8;
+    enum class Page { due, stopped, place, confirm, clock, people, name, whose_pin, admit, compare, gone };
+    static constexpr double head_mm = 13;
+    static double buttons_mm(const Sheet& sheet);
 
     // A line of what is stopped now; `notice` names a clock notice, whose line has a button.
     struct Line {
@@ -59,6 +61,7 @@ private:
     std::size_t turned_ = 0;
     TouchScroll scroll_;
     std::optional<Admitting> admitting_;
+    std::optional<Compare> compare_;
     std::string place_, notice_;
     std::vector<bool> confirmed_;
     std::vector<desk::BoardRow> rows_;

@@ -66,7 +66,7 @@ void Site::draw_line(Sheet& sheet, const Line& line, double y)
 void Site::stopped(Sheet& sheet)
 {
     sheet.fill({0, 0, sheet.width(), sheet.height()}, day.ground);
-    const Box area{0, head_mm, sheet.width(), sheet.height() - head_mm - buttons_mm - title_height(sheet)};
+    const Box area{0, head_mm, sheet.width(), sheet.height() - head_mm - buttons_mm(sheet) - title_height(sheet)};
     std::vector<Line> lines = lines_of_device();
     for (Line& each : lines_of_units())
         lines.push_back(std::move(each));
@@ -82,7 +82,7 @@ void Site::stopped(Sheet& sheet)
         sheet.wrapped({16, head_mm + 12, sheet.width() - 20, 0}, Letter::text, "Nothing is stopped now.", 1);
     sheet.fill({0, 0, sheet.width(), head_mm}, day.ground);
     sheet.text(4, 3.8, Letter::heading, "Stopped now, and why");
-    sheet.fill({0, area.y + area.h, sheet.width(), buttons_mm}, day.ground);
+    sheet.fill({0, area.y + area.h, sheet.width(), buttons_mm(sheet)}, day.ground);
     buttons(sheet, Page::stopped);
     ui::draw(sheet, title_block(outside_, "SUPERVISOR", supervisor()));
 }

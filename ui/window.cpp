@@ -3,6 +3,7 @@
 #include "window.hpp"
 
 #include "redraw.hpp"
+#include "texture.hpp"
 
 #include <GLFW/glfw3.h>
 #include <backends/imgui_impl_glfw.h>
@@ -178,7 +179,10 @@ bool run_window(const Outside& outside, Door door, const WindowFacts& facts)
     if (!window.handle())
         return false;
     const Theme theme{facts.px_per_mm.value_or(px_per_mm_of_monitor())};
-    App app{outside, door};
+    Texture texture;
+    Outside with = outside;
+    with.texture = [&](const Picture& picture) { return texture.show(picture); };
+    App app{with, door};
     loop(window.handle(), app, theme, facts, redraw);
     return true;
 }

@@ -1,6 +1,7 @@
 // cotter backup and cotter restore.
 
 #include "command.hpp"
+#include "files.hpp"
 #include "session.hpp"
 
 #include <memory>
@@ -18,6 +19,7 @@ struct Options {
 int back_up(const Options& options)
 {
     const auto head = db::Store::open(options.store)->back_up(options.other);
+    db::Files{options.store}.copy_to(options.other);
     print({{"backup", options.other}, {"records", head.seq}, {"head", head.hash}, {"verified", true}}, options.json);
     return done;
 }
@@ -26,6 +28,7 @@ int restore(const Options& options)
 {
     const rules::Instant at = options.at.is_given() ? instant(options.at) : now();
     const auto store = db::Store::restore(options.other, options.store, {options.name, false, at, rules::utc_day(at)});
+    db::Files{options.other}.copy_to(options.store);
     print({{"book", options.store}, {"device", store->state().device}, {"verified", true}}, options.json);
     return done;
 }

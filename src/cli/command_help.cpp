@@ -124,7 +124,10 @@ const std::vector<std::pair<std::string, std::string>>& examples()
         {"receipt", "cotter receipt --store BOOK --as quill --to 'site diary'"},
         {"backup", "cotter backup --store BOOK --to BOOK.backup"},
         {"restore", "cotter restore --from BOOK.backup --store BOOK.again --name 'spare tablet'"},
-        {"pin", "umask 077; echo 402716 >BOOK.pin; cotter pin --store BOOK --as quill --of hallam --new-pin-file BOOK.pin"},
+        {"page", "echo iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAAAAAA6fptVAAAACklEQVR4nGNgAAAAAgABSK+kcQAAAABJRU5ErkJggg== | "
+                 "base64 -d >BOOK.png; cotter page BOOK.png --store BOOK --as hallam --what pipe --about sk-450"},
+        {"pin",
+         "umask 077; echo 402716 >BOOK.pin; cotter pin --store BOOK --as quill --of hallam --new-pin-file BOOK.pin"},
         {"plan", "cotter plan --store BOOK"},
         {"board", "cotter board --store BOOK --within 14"},
         {"verify", "cotter verify --store BOOK"},

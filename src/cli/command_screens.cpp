@@ -2,6 +2,7 @@
 
 #include "boot_clock.hpp"
 #include "command.hpp"
+#include "files.hpp"
 #include "local_time.hpp"
 #include "session.hpp"
 #include "window.hpp"
@@ -93,13 +94,15 @@ int open_screens(const Options& options, ui::Door door)
         throw BadInput{"no display: the screens need one; `cotter board` and `cotter lift` work in a terminal"};
     Session session{open_or_make(options.store), options.at, true};
     const Running running{session, options.at.is_given()};
-    const ui::Outside outside{session.store(), [&] { return running.now(); },
-                              [&](const std::string& by) { return running.hand(by); },
-                              [&] { return session.store().receipt(running.now()); },
-                              [] {
-                                  const auto now = std::chrono::steady_clock::now().time_since_epoch();
-                                  return std::chrono::duration<double>(now).count();
-                              }};
+    ui::Outside outside{session.store(), [&] { return running.now(); },
+                        [&](const std::string& by) { return running.hand(by); },
+                        [&] { return session.store().receipt(running.now()); },
+                        [] {
+                            const auto now = std::chrono::steady_clock::now().time_since_epoch();
+                            return std::chrono::duration<double>(now).count();
+                        }};
+    const db::Files files{store_or_own(options.store)};
+    outside.page = [&](const std::string& name) { return files.read(name); };
     facts.after_first_frame = [&] { session.store().check_on_opening(); };
     if (!run_window(outside, door, facts))
         throw BadInput{"no display: the screens need one; `cotter board` and `cotter lift` work in a terminal"};

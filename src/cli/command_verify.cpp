@@ -1,11 +1,13 @@
 // cotter verify and cotter rebuild.
 
 #include "command.hpp"
+#include "files.hpp"
 #include "lines.hpp"
 #include "local_time.hpp"
 #include "receipt.hpp"
 #include "session.hpp"
 #include "store_error.hpp"
+#include "to_compare.hpp"
 
 #include <memory>
 
@@ -41,7 +43,16 @@ void compare(const db::Store& store, const std::string& file, db::Verified& foun
     });
 }
 
-db::Verified verified(const Options& options)
+// Pictures that the book names: one that is another is damage, one that is not here is said.
+Json look_at_pages(const db::Store& store, const std::string& path, db::Verified& found)
+{
+    const db::Files::Wrong wrong = db::Files{path}.look_at(desk::pages_of(store));
+    for (const std::string& name : wrong.changed)
+        found.damaged.push_back({"", 0, name, 0, "the picture beside the book is not the one that was recorded"});
+    return wrong.missing;
+}
+
+db::Verified verified(const Options& options, Json& missing)
 try {
     const std::string path = store_or_own(options.store);
     const bool from_copy = std::filesystem::is_regular_file(path) && !db::is_writable(path);
@@ -50,6 +61,7 @@ try {
     db::Verified found = store->verify();
     if (!options.receipt.empty())
         compare(*store, options.receipt, found);
+    missing = look_at_pages(*store, path, found);
     return found;
 } catch (const db::DamagedError& e) {
     return {0, {}, {{"", 0, "", 0, e.what()}}};
@@ -57,11 +69,16 @@ try {
 
 int verify(const Options& options)
 {
-    const db::Verified found = verified(options);
+    Json missing = Json::array();
+    const db::Verified found = verified(options, missing);
     Json damaged = Json::array();
     for (const db::Damage& each : found.damaged)
         damaged.push_back(damage_json(each));
-    print({{"ok", damaged.empty()}, {"records", found.records}, {"head", found.head.hash}, {"damaged", damaged}},
+    print({{"ok", damaged.empty()},
+           {"records", found.records},
+           {"head", found.head.hash},
+           {"damaged", damaged},
+           {"pages_missing", missing}},
           options.json);
     return damaged.empty() ? done : negative;
 }

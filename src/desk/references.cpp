@@ -101,7 +101,7 @@ void check_references(const Book& book, const records::Entry& entry)
         need(book, "about", schema["x-about-refers"].get<std::string>(), entry.about);
     if (schema.contains("x-about-role"))
         need_role(book, "about", schema["x-about-role"], entry.about);
-    if (entry.kind == "compared")
+    if (entry.kind == "compared" || entry.kind == "source_page")
         need(book, "about", entry.body.value("what", ""), entry.about);
     walk(book, schema, entry.body, "");
 }

@@ -57,6 +57,13 @@ void check_clock(const Book& book, const Entry& entry)
                         "a time not before the newest record, " + std::to_string(newest.count()));
 }
 
+void check_page(const Entry& entry)
+{
+    const std::string name = entry.body.value("sha256", "");
+    if (name.size() != 64 || name.find_first_not_of("0123456789abcdef") != std::string::npos)
+        records::refuse("sha256", name, "a SHA-256 in 64 hex digits, as `cotter page` gives it");
+}
+
 void check_lift(const Entry& entry)
 try {
     records::read_question(entry.body["question"].dump());
@@ -86,6 +93,8 @@ void check_sense(const Book& book, const Entry& entry)
         check_clock(book, entry);
     if (entry.kind == "lift_asked")
         check_lift(entry);
+    if (entry.kind == "source_page")
+        check_page(entry);
     if (entry.kind == "correction")
         check_correction(entry);
 }

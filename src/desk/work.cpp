@@ -118,6 +118,12 @@ Entry brief(const Hand& hand, const Json& plan, const std::string& person)
     return entry(hand, "briefing", plan.value("id", ""), {{"issue", plan.value("issue", 1)}, {"person", person}});
 }
 
+Entry show_page(const Hand& hand, const std::string& what, const std::string& id, const std::string& sha256,
+                const std::string& says)
+{
+    return entry(hand, "source_page", id, {{"what", what}, {"sha256", sha256}, {"says", says}});
+}
+
 Entry compare(const Hand& hand, const std::string& what, const std::string& id)
 {
     return entry(hand, "compared", id, {{"what", what}});

@@ -47,6 +47,8 @@ Entry inspect_trench(const Hand& hand, const std::string& site, const std::strin
 Entry name_people(const Hand& hand, const Book& book, const std::string& site,
                   const std::map<std::string, std::string>& roles);
 Entry brief(const Hand& hand, const Json& plan, const std::string& person);
+Entry show_page(const Hand& hand, const std::string& what, const std::string& id, const std::string& sha256,
+                const std::string& says);
 Entry compare(const Hand& hand, const std::string& what, const std::string& id);
 Entry call_a_stop(const Hand& hand, const std::string& unit, const std::string& why);
 Entry something_happened(const Hand& hand, const std::string& kind, const std::string& unit, const std::string& what);

@@ -279,6 +279,14 @@ void fill_clock(Fact& fact, const Said& said)
     }
 }
 
+void fill_pages(Fact& fact, const Said& said)
+{
+    fact.doc["pages"] = Json::array();
+    for (const Record& each : said)
+        add_capped(fact.doc["pages"],
+                   {{"sha256", each.entry.body["sha256"]}, {"says", each.entry.body.value("says", "")}});
+}
+
 // Wrong tries since the PIN was last set or given rightly.
 void fill_pin(Fact& fact, const Said& said)
 {
@@ -319,7 +327,8 @@ void fill(Fact& fact, const Said& said)
         {"trench", fill_trench},     {"plan", fill_plan},
         {"lift", fill_lift},         {"whereabouts", fill_whereabouts},
         {"clock", fill_clock},       {"defect", fill_defect},
-        {"pin", fill_pin},           {"without_answer", fill_without_answer}};
+        {"pin", fill_pin},
+{"page", fill_pages},           {"without_answer", fill_without_answer}};
     const auto found = by_kind.find(fact.key.kind);
     (found == by_kind.end() ? fill_newest : found->second)(fact, said);
 }

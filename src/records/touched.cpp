@@ -82,6 +82,8 @@ std::optional<FactKey> named_by_hash(const Record& record)
         return FactKey{"place", text("site") + " " + e.about};
     if (e.kind == "trench_inspection" || e.kind == "fall_of_ground")
         return FactKey{"trench", text("site") + " " + e.about};
+    if (e.kind == "source_page")
+        return FactKey{"page", text("what") + " " + e.about};
     if (e.kind == "compared")
         return FactKey{text("what"), e.about};
     return std::nullopt;

@@ -21,7 +21,8 @@ LAYERS = {
     "figures": {"figures", "rules", "date"},
     "desk": {"desk", "records", "rules", "date", "zone", "nlohmann"},
     "db": {"db", "records", "rules", "date", "nlohmann", "SQLiteCpp", "sqlite3"},
-    "ui": {"ui", "desk", "words", "figures", "records", "rules", "date", "nlohmann", "imgui", "GLFW", "GL", "qrencode"},
+    "ui": {"ui", "desk", "words", "figures", "records", "rules", "date", "nlohmann", "imgui", "GLFW", "GL", "qrencode",
+           "turbojpeg", "cairo"},
     "cli": {"cli", "ui", "db", "desk", "words", "figures", "records", "rules", "date", "zone", "nlohmann", "fmt",
             "SQLiteCpp", "sqlite3", "imgui", "GLFW", "GL", "CLI11"},
 }
@@ -39,6 +40,8 @@ PACKAGES = {
     "zone": r"/date/",
     "nlohmann": r"/nlohmann/",
     "qrencode": r"/qrencode\.h$",
+    "turbojpeg": r"/turbojpeg\.h$",
+    "cairo": r"/cairo/",
     "sodium": r"/sodium(\.h$|/)",
     "fmt": r"/fmt/",
     "SQLiteCpp": r"/SQLiteCpp/",

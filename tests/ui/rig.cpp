@@ -53,7 +53,7 @@ SampleBook::SampleBook()
     store_->check_on_opening();
 }
 
-Rig::Rig(records::Book& book, ui::Door door, Glass glass)
+Rig::Rig(records::Book& book, ui::Door door, Glass glass, Pages pages)
     : now{*desk::parse_instant("2026-11-25T08:00:00Z")}, glass_{glass}
 {
     ImGui::CreateContext();
@@ -75,7 +75,7 @@ Rig::Rig(records::Book& book, ui::Door door, Glass glass)
     };
     app_ = std::make_unique<ui::App>(ui::Outside{book, [this] { return now; }, hand,
                                                  [this, &book] { return dynamic_cast<db::Store&>(book).receipt(now); },
-                                                 [this] { return ticks; }},
+                                                 [this] { return ticks; }, std::move(pages)},
                                      door);
     frame();
 }

@@ -7,6 +7,7 @@
 #include "store.hpp"
 
 #include <filesystem>
+#include <functional>
 #include <memory>
 #include <string>
 #include <vector>
@@ -48,7 +49,8 @@ struct Glass {
 
 class Rig {
 public:
-    Rig(records::Book& book, ui::Door door, Glass glass = {});
+    using Pages = std::function<std::optional<std::string>(const std::string& sha256)>;
+    Rig(records::Book& book, ui::Door door, Glass glass = {}, Pages pages = {});
     ~Rig();
     Rig(const Rig&) = delete;
     Rig& operator=(const Rig&) = delete;
