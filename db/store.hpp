@@ -80,6 +80,8 @@ public:
     // "" if the book still holds what the receipt says it held; else what is wrong.
     std::string compare(const records::Receipt& receipt) const;
 
+    bool has_records_of(const std::string& device) const;
+
     records::Receipt receipt(rules::Instant at) const; // of all records; StoreError without the device's key
 
     void rebuild();

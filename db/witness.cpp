@@ -26,6 +26,8 @@ records::Receipt Store::receipt(rules::Instant at) const
     return make_receipt(*key_, state().head, at);
 }
 
+bool Store::has_records_of(const std::string& device) const { return table_.head_of(device).seq > 0; }
+
 std::string Store::compare(const records::Receipt& receipt) const
 {
     const std::string first = hash_at(*database_, receipt.device, 1);

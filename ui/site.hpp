@@ -32,6 +32,7 @@ private:
     // A line of what is stopped now; `notice` names a clock notice, whose line has a button.
     struct Line {
         std::string headline, detail, notice;
+        bool stops = true;
     };
 
     void due(Sheet& sheet);

@@ -41,6 +41,8 @@ std::vector<Site::Line> Site::lines_of_device() const
         if (!book.state().sample && !desk::is_confirmed(book, fact, outside_.now()))
             lines.push_back({fact.doc.value("kind", "") == "jump" ? "The clock jumped" : "The clock went back",
                              "No lift until a supervisor has confirmed day and time", fact.key.key});
+    if (const std::string notice = outside_.notice ? outside_.notice() : ""; !notice.empty())
+        lines.push_back({notice, "It stops no lift. Put the stick in, or have another place named", "", false});
     for (const auto& fact : book.facts("without_answer"))
         lines.push_back({"Lifted without an answer: " + desk::label_of(book, fact.doc.value("machine", "")),
                          fact.doc.value("why", "") + ", " + desk::shown_name(book, fact.doc.value("by", "")) + ", " +
@@ -54,7 +56,7 @@ void Site::draw_line(Sheet& sheet, const Line& line, double y)
 {
     const bool has_button = !line.notice.empty();
     const double w = sheet.width() - (has_button ? 58 : 20);
-    sheet.sign(figures::Sign::stop, 8, y + 5, 8);
+    sheet.sign(line.stops ? figures::Sign::stop : figures::Sign::warning, 8, y + 5, 8);
     sheet.wrapped({16, y + 1, w, 0}, Letter::bold, line.headline, 1);
     sheet.wrapped({16, y + 7, w, 0}, Letter::second, line.detail, is_narrow(sheet) ? 3 : 1, day.second);
     if (has_button && sheet.button("Confirm", {sheet.width() - 38, y + 1, 34, bare.target})) {

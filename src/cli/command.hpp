@@ -40,6 +40,7 @@ void add_list(CLI::App& app, Chosen& chosen);
 void add_receipt(CLI::App& app, Chosen& chosen);
 void add_backup(CLI::App& app, Chosen& chosen);
 void add_page(CLI::App& app, Chosen& chosen);
+void add_witness(CLI::App& app, Chosen& chosen);
 void add_pin(CLI::App& app, Chosen& chosen);
 void add_plan(CLI::App& app, Chosen& chosen);
 void add_board(CLI::App& app, Chosen& chosen);

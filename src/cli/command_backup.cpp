@@ -1,7 +1,9 @@
 // cotter backup and cotter restore.
 
 #include "command.hpp"
+#include "daily_backup.hpp"
 #include "files.hpp"
+#include "register.hpp"
 #include "session.hpp"
 
 #include <memory>
@@ -13,11 +15,28 @@ namespace {
 struct Options {
     std::string store, other, name;
     Given at{"--at", ""};
-    bool json = false;
+    bool json = false, daily = false;
 };
+
+// Today's copy at the place that the book names.
+int copy_today(const Options& options)
+{
+    Session session{open_store(options.store), options.at, true};
+    if (desk::doc(session.store(), "backup_place", session.store().state().device).value("folder", "").empty())
+        throw BadInput{"--daily: the book names no place; `cotter help record backup_place` says how it is named"};
+    const std::string wrong = back_up_today(session, session.store(), options.store);
+    if (!wrong.empty())
+        throw BadInput{"--daily: " + wrong + "; a folder that can be written is accepted"};
+    print({{"copied", true}}, options.json);
+    return done;
+}
 
 int back_up(const Options& options)
 {
+    if (options.daily == !options.other.empty())
+        throw BadInput{"--to: a new file is needed, or --daily in its place"};
+    if (options.daily)
+        return copy_today(options);
     const auto head = db::Store::open(options.store)->back_up(options.other);
     db::Files{options.store}.copy_to(options.other);
     print({{"backup", options.other}, {"records", head.seq}, {"head", head.hash}, {"verified", true}}, options.json);
@@ -40,7 +59,9 @@ void add_backup(CLI::App& app, Chosen& chosen)
     const auto to = std::make_shared<Options>();
     auto* backup = app.add_subcommand("backup", "A verified copy of the whole book, without its key");
     backup->add_option("--store", to->store, "the book")->required();
-    backup->add_option("--to", to->other, "a new file")->required();
+    backup->add_option("--to", to->other, "a new file");
+    backup->add_flag("--daily", to->daily, "today's copy, at the place that the book names (record backup_place)");
+    backup->add_option("--at", to->at.text, "the clock of a sample book, YYYY-MM-DDThh:mm:ssZ");
     backup->add_flag("--json", to->json, "print one JSON object");
     backup->callback([to, &chosen] { chosen = [to] { return back_up(*to); }; });
 

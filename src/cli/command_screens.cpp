@@ -2,6 +2,7 @@
 
 #include "boot_clock.hpp"
 #include "command.hpp"
+#include "daily_backup.hpp"
 #include "files.hpp"
 #include "local_time.hpp"
 #include "session.hpp"
@@ -103,7 +104,20 @@ int open_screens(const Options& options, ui::Door door)
                         }};
     const db::Files files{store_or_own(options.store)};
     outside.page = [&](const std::string& name) { return files.read(name); };
-    facts.after_first_frame = [&] { session.store().check_on_opening(); };
+    std::string copied;
+    const auto copy_today = [&] {
+        if (!session.store().state().damaged)
+            copied = back_up_today(session, session.store(), store_or_own(options.store));
+    };
+    outside.receipt = [&] { // a day's end
+        copy_today();
+        return session.store().receipt(running.now());
+    };
+    outside.notice = [&] { return copied; };
+    facts.after_first_frame = [&] {
+        session.store().check_on_opening();
+        copy_today();
+    };
     if (!run_window(outside, door, facts))
         throw BadInput{"no display: the screens need one; `cotter board` and `cotter lift` work in a terminal"};
     return done;

@@ -16,7 +16,7 @@ namespace cotter::cli {
 namespace {
 
 struct Options {
-    std::string store, receipt;
+    std::string store, receipt, against;
     bool json = false;
 };
 
@@ -43,6 +43,22 @@ void compare(const db::Store& store, const std::string& file, db::Verified& foun
     });
 }
 
+// What another book remembers of this one's devices.
+void compare_with_book(const db::Store& store, const std::string& path, db::Verified& found)
+{
+    Reading reading{path};
+    const auto other = reading.take();
+    std::size_t compared = 0;
+    for (const auto& seen : other->facts("head_seen"))
+        if (store.has_records_of(seen.key.key) && ++compared > 0)
+            if (const std::string what = store.compare(records::read_receipt(seen.doc.value("receipt", "")));
+                !what.empty())
+                found.damaged.push_back({seen.key.key, seen.doc.value("records", std::int64_t{0}), "", seen.at, what});
+    if (compared == 0)
+        throw BadInput{"--against: " + path +
+                       " remembers no receipt of this book's devices; a book that does is accepted"};
+}
+
 // Pictures that the book names: one that is another is damage, one that is not here is said.
 Json look_at_pages(const db::Store& store, const std::string& path, db::Verified& found)
 {
@@ -61,6 +77,8 @@ try {
     db::Verified found = store->verify();
     if (!options.receipt.empty())
         compare(*store, options.receipt, found);
+    if (!options.against.empty())
+        compare_with_book(*store, options.against, found);
     missing = look_at_pages(*store, path, found);
     return found;
 } catch (const db::DamagedError& e) {
@@ -110,8 +128,11 @@ CLI::App* add(CLI::App& app, Chosen& chosen, const char* name, const char* says,
 void add_verify(CLI::App& app, Chosen& chosen)
 {
     const auto options = std::make_shared<Options>();
-    add(app, chosen, "verify", "Checks every hash, link, signature, body and derived table", options, verify)
-        ->add_option("--receipt", options->receipt, "file with receipts, a line each, or -: was the book cut since?");
+    auto* command =
+        add(app, chosen, "verify", "Checks every hash, link, signature, body and derived table", options, verify);
+    command->add_option("--receipt", options->receipt,
+                        "file with receipts, a line each, or -: was the book cut since?");
+    command->add_option("--against", options->against, "another device's book, and the receipts that it remembers");
     add(app, chosen, "rebuild", "Derives the tables anew from the records", std::make_shared<Options>(), rebuild);
 }
 

@@ -5,6 +5,7 @@
 #include "entitled.hpp"
 #include "local_time.hpp"
 #include "question_form.hpp"
+#include "receipt.hpp"
 
 #include <algorithm>
 #include <cstdlib>
@@ -154,6 +155,13 @@ Entry ask_for_a_lift(const Hand& hand, const rules::Question& question, Json dec
 Entry lift_step(const Hand& hand, const std::string& kind, const std::string& lift)
 {
     return entry(hand, kind, lift, Json::object());
+}
+
+Entry witness(const Hand& hand, const std::string& receipt)
+{
+    const records::Receipt read = records::read_receipt(receipt);
+    return entry(hand, "head_seen", read.device,
+                 {{"receipt", records::to_text(read)}, {"records", read.head.seq}, {"head", read.head.hash}});
 }
 
 Entry give_a_receipt(const Hand& hand, const Book& book, const records::Head& head, const std::string& to)

@@ -57,6 +57,9 @@ Entry something_happened(const Hand& hand, const std::string& kind, const std::s
 Entry ask_for_a_lift(const Hand& hand, const rules::Question& question, Json decision);
 Entry lift_step(const Hand& hand, const std::string& kind, const std::string& lift); // picked_up, set_down, lift_done
 
+// The receipt of another device's book was seen here; FormError if it is none.
+Entry witness(const Hand& hand, const std::string& receipt);
+
 // A receipt of the book up to `head` went to somebody, or is kept somewhere.
 Entry give_a_receipt(const Hand& hand, const Book& book, const records::Head& head, const std::string& to);
 

@@ -49,6 +49,8 @@ const std::map<std::string, std::string>& fact_of_kind()
                                                           {"received", "whereabouts"},
                                                           {"returned", "whereabouts"},
                                                           {"off_hire", "whereabouts"},
+                                                          {"head_seen", "head_seen"},
+                                                          {"backup_place", "backup_place"},
                                                           {"pin_set", "pin"},
                                                           {"pin_tried", "pin"}};
     return facts;
