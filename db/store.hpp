@@ -84,6 +84,8 @@ public:
 
     records::Receipt receipt(rules::Instant at) const; // of all records; StoreError without the device's key
 
+    std::string sign(const std::string& text) const; // by the device, over prefix and text; StoreError without its key
+
     void rebuild();
     std::string derived_tables() const;
     SQLite::Database& database() { return *database_; }

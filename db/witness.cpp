@@ -28,6 +28,13 @@ records::Receipt Store::receipt(rules::Instant at) const
 
 bool Store::has_records_of(const std::string& device) const { return table_.head_of(device).seq > 0; }
 
+std::string Store::sign(const std::string& text) const
+{
+    if (!key_)
+        throw StoreError{"this book has no device key beside it; what is handed out is signed with it"};
+    return key_->sign(text);
+}
+
 std::string Store::compare(const records::Receipt& receipt) const
 {
     const std::string first = hash_at(*database_, receipt.device, 1);

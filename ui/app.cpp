@@ -1,5 +1,7 @@
 #include "app.hpp"
 
+#include <array>
+
 namespace cotter::ui {
 
 namespace {
@@ -31,6 +33,7 @@ void App::begin_places()
     cab_.emplace(outside_);
     site_.emplace(outside_);
     yard_.emplace(outside_);
+    today_.emplace(outside_);
 }
 
 void App::first_screen(Sheet& sheet)
@@ -40,15 +43,17 @@ void App::first_screen(Sheet& sheet)
                         {{"Cab", "plant operator: check, pin, lift", std::nullopt},
                          {"Site", "manager, supervisor: due, stopped, people", std::nullopt},
                          {"Yard", "hire desk, fitter: units and papers", std::nullopt},
+                         {"This day", "for whoever comes in: reads only", std::nullopt},
                          {"Stop a unit", "anyone may", figures::Sign::stop}},
                         false,
                         ""};
     const auto pressed = ui::draw(sheet, choice, turned_);
     ui::draw(sheet, title_block(outside_, "PLACE", ""));
-    if (pressed && *pressed == 3)
-        stop_.emplace(outside_);
+    constexpr std::array<Door, 4> doors{Door::cab, Door::site, Door::yard, Door::today};
+    if (pressed && *pressed < doors.size())
+        door_ = doors[*pressed];
     else if (pressed)
-        door_ = *pressed == 0 ? Door::cab : *pressed == 1 ? Door::site : Door::yard;
+        stop_.emplace(outside_);
 }
 
 // One clear line; nothing was written.
@@ -68,6 +73,7 @@ void App::draw_door(Sheet& sheet)
     case Door::cab: stays = cab_->draw(sheet); break;
     case Door::site: stays = site_->draw(sheet); break;
     case Door::yard: stays = yard_->draw(sheet); break;
+    case Door::today: stays = today_->draw(sheet); break;
     }
     if (!stays)
         door_ = Door::none;

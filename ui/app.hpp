@@ -6,6 +6,7 @@
 #include "lock.hpp"
 #include "site.hpp"
 #include "stop.hpp"
+#include "today.hpp"
 #include "yard.hpp"
 
 #include <optional>
@@ -13,7 +14,7 @@
 
 namespace cotter::ui {
 
-enum class Door { none, cab, site, yard };
+enum class Door { none, cab, site, yard, today };
 
 class App {
 public:
@@ -40,6 +41,7 @@ private:
     std::optional<Cab> cab_;
     std::optional<Site> site_;
     std::optional<Yard> yard_;
+    std::optional<Today> today_;
     std::optional<CallStop> stop_;
 };
 

@@ -29,8 +29,9 @@ struct Outside {
     std::function<double()> ticks;             // seconds of a clock that only runs on
     std::function<std::optional<std::string>(const std::string& sha256)> page = {}; // bytes of a picture, if it is here
     std::function<ImTextureID(const Picture&)> texture = {};                        // the window's own; one at a time
-    std::function<std::string()> notice = {}; // what the site should know of the device; "" for nothing
-    Signing signing = {};                                                           // the app's own (lock.hpp)
+    std::function<std::string()> print_day = {}; // this site's day as a page; gives the file's name. Empty: no printing
+    std::function<std::string()> notice = {};    // what the site should know of the device; "" for nothing
+    Signing signing = {};                        // the app's own (lock.hpp)
 };
 
 } // namespace cotter::ui

@@ -79,19 +79,20 @@ namespace {
 
 constexpr double button_gap = 3, button_row_mm = 12.8;
 
-std::size_t button_columns(const Sheet& sheet) { return sheet.width() < 170 ? 3 : 6; }
+std::size_t button_columns(const Sheet& sheet) { return sheet.width() < 170 ? 4 : 7; }
 
 } // namespace
 
-double Site::buttons_mm(const Sheet& sheet) { return button_columns(sheet) == 6 ? button_row_mm : 2 * button_row_mm; }
+double Site::buttons_mm(const Sheet& sheet) { return button_columns(sheet) == 7 ? button_row_mm : 2 * button_row_mm; }
 
 void Site::buttons(Sheet& sheet, Page now)
 {
-    const std::array<std::pair<const char*, Page>, 6> all{{{"By week", Page::due},
+    const std::array<std::pair<const char*, Page>, 7> all{{{"By week", Page::due},
                                                            {"Stopped now", Page::stopped},
                                                            {"Place", Page::place},
                                                            {"People today", Page::people},
                                                            {"Compare", Page::compare},
+                                                           {"This day", Page::today},
                                                            {"Leave", Page::gone}}};
     const std::size_t columns = button_columns(sheet);
     const double w = (sheet.width() - static_cast<double>(columns + 1) * button_gap) / static_cast<double>(columns);
@@ -199,6 +200,10 @@ bool Site::draw(Sheet& sheet)
         break;
     case Page::compare:
         if (!compare_->draw(sheet))
+            go(Page::due);
+        break;
+    case Page::today:
+        if (!today_.draw(sheet))
             go(Page::due);
         break;
     case Page::gone: break;

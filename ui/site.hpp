@@ -11,6 +11,7 @@
 #include "plate.hpp"
 #include "scroll.hpp"
 #include "title_block.hpp"
+#include "today.hpp"
 
 #include <array>
 #include <optional>
@@ -21,11 +22,11 @@ namespace cotter::ui {
 
 class Site {
 public:
-    explicit Site(const Outside& outside) : outside_{outside} {}
+    explicit Site(const Outside& outside) : outside_{outside}, today_{outside} {}
     bool draw(Sheet& sheet); // false when the person goes back to the first screen
 
 private:
-    enum class Page { due, stopped, place, confirm, clock, people, name, whose_pin, admit, compare, gone };
+    enum class Page { due, stopped, place, confirm, clock, people, name, whose_pin, admit, compare, today, gone };
     static constexpr double head_mm = 13;
     static double buttons_mm(const Sheet& sheet);
 
@@ -58,6 +59,7 @@ private:
     records::Json plan() const;
 
     const Outside& outside_;
+    Today today_;
     Page page_ = Page::due;
     std::size_t turned_ = 0;
     TouchScroll scroll_;

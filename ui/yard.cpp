@@ -83,6 +83,10 @@ void Yard::list(Sheet& sheet, const Box& area)
 
 bool Yard::draw(Sheet& sheet)
 {
+    if (shows_today_) {
+        shows_today_ = today_.draw(sheet);
+        return true;
+    }
     sheet.fill({0, 0, sheet.width(), sheet.height()}, day.ground);
     const Box area{0, head_mm, sheet.width(), sheet.height() - head_mm - buttons_mm - title_height(sheet)};
     sheet.fill(area, day.sheet);
@@ -91,6 +95,8 @@ bool Yard::draw(Sheet& sheet)
     sheet.fill({0, area.y + area.h, sheet.width(), buttons_mm}, day.ground);
     sheet.text(4, 3.8, Letter::heading, "Units, papers, settings");
     const bool leave = sheet.button("Leave", {bare.gap, area.y + area.h + 1, 34, buttons_mm - 2});
+    if (sheet.button("This day", {bare.gap + 37, area.y + area.h + 1, 34, buttons_mm - 2}))
+        shows_today_ = true;
     ui::draw(sheet, title_block(outside_, "DESK", ""));
     return !leave;
 }

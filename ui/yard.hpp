@@ -6,6 +6,7 @@
 #include "outside.hpp"
 #include "scroll.hpp"
 #include "title_block.hpp"
+#include "today.hpp"
 
 #include <string>
 #include <vector>
@@ -14,13 +15,15 @@ namespace cotter::ui {
 
 class Yard {
 public:
-    explicit Yard(const Outside& outside) : outside_{outside} {}
+    explicit Yard(const Outside& outside) : outside_{outside}, today_{outside} {}
     bool draw(Sheet& sheet); // false when the person goes back to the first screen
 
 private:
     void list(Sheet& sheet, const Box& area);
 
     const Outside& outside_;
+    Today today_;
+    bool shows_today_ = false;
     TouchScroll scroll_;
     std::vector<desk::BoardRow> rows_;
     std::string rows_of_;

@@ -44,6 +44,8 @@ void add_witness(CLI::App& app, Chosen& chosen);
 void add_pin(CLI::App& app, Chosen& chosen);
 void add_plan(CLI::App& app, Chosen& chosen);
 void add_board(CLI::App& app, Chosen& chosen);
+void add_bundle(CLI::App& app, Chosen& chosen);
+void add_day(CLI::App& app, Chosen& chosen);
 void add_verify(CLI::App& app, Chosen& chosen);
 void add_screens(CLI::App& app, Chosen& chosen);
 void add_help(CLI::App& app, Chosen& chosen);

@@ -5,7 +5,10 @@
 #include "command.hpp"
 #include "finding_words.hpp"
 #include "local_time.hpp"
+#include "pages.hpp"
+#include "papers_out.hpp"
 #include "session.hpp"
+#include "title_of_paper.hpp"
 
 #include <algorithm>
 #include <memory>
@@ -15,7 +18,7 @@ namespace cotter::cli {
 namespace {
 
 struct Options {
-    std::string store;
+    std::string store, pdf;
     Given on{"--on", ""}, within{"--within", ""};
     bool csv = false, ics = false, text = false, json = false;
 };
@@ -61,7 +64,12 @@ int run(const Options& options)
     auto rows = desk::board(store, at, on);
     if (options.within.is_given())
         keep_within(rows, whole_between(options.within, 0, 36'500));
-    if (options.csv)
+    if (!options.pdf.empty())
+        write_file(options.pdf,
+                   board_pdf(title_block(store, "Due board " + rules::to_string(on), desk::current_site(store), "", at),
+                             rows, store, on),
+                   "--pdf");
+    else if (options.csv)
         write_csv(rows, std::cout);
     else if (options.ics)
         write_calendar(rows, at, std::cout);
@@ -84,6 +92,7 @@ void add_board(CLI::App& app, Chosen& chosen)
     command->add_option("--within", options->within.text, "only what falls due within so many days");
     auto* csv = command->add_flag("--csv", options->csv, "as CSV");
     command->add_flag("--ics", options->ics, "as a calendar")->excludes(csv);
+    command->add_option("--pdf", options->pdf, "as pages, into this new file");
     command->add_flag("--text", options->text, "as sentences");
     command->add_flag("--json", options->json, "as always: a JSON object a unit");
     command->callback([options, &chosen] { chosen = [options] { return run(*options); }; });

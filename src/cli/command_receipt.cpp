@@ -1,8 +1,11 @@
 // cotter receipt: gives out a proof of how long the book is and what its last record is.
 
 #include "command.hpp"
+#include "pages.hpp"
+#include "papers_out.hpp"
 #include "receipt.hpp"
 #include "session.hpp"
+#include "title_of_paper.hpp"
 #include "written.hpp"
 
 #include <memory>
@@ -12,7 +15,7 @@ namespace cotter::cli {
 namespace {
 
 struct Options {
-    std::string store, as, to, pin_file;
+    std::string store, as, to, pin_file, pdf;
     Given at{"--at", ""};
     bool json = false;
 };
@@ -25,6 +28,12 @@ int run(const Options& options)
     session.sign_in(options.as, options.pin_file);
     auto& store = session.store();
     const records::Receipt receipt = store.receipt(session.at());
+    if (!options.pdf.empty())
+        write_file(
+            options.pdf,
+            receipt_pdf(title_block(store, "Receipt of the book", desk::current_site(store), options.as, session.at()),
+                        receipt, options.to),
+            "--pdf");
     desk::write(store, {give_a_receipt(session.hand(options.as), store, receipt.head, options.to)});
     const std::string text = to_text(receipt);
     if (options.json)
@@ -45,6 +54,7 @@ void add_receipt(CLI::App& app, Chosen& chosen)
     command->add_option("--to", options->to, "who has it, or where it is kept")->required();
     command->add_option("--pin-file", options->pin_file, "file with the PIN of who gives it out");
     command->add_option("--at", options->at.text, "the clock of a sample book, YYYY-MM-DDThh:mm:ssZ");
+    command->add_option("--pdf", options->pdf, "as a page with its QR code too, into this new file");
     command->add_flag("--json", options->json, "print one JSON object");
     command->callback([options, &chosen] { chosen = [options] { return run(*options); }; });
 }

@@ -5,9 +5,13 @@
 #include "daily_backup.hpp"
 #include "files.hpp"
 #include "local_time.hpp"
+#include "pages.hpp"
+#include "papers_out.hpp"
 #include "session.hpp"
+#include "title_of_paper.hpp"
 #include "window.hpp"
 
+#include <algorithm>
 #include <chrono>
 #include <cmath>
 #include <memory>
@@ -17,7 +21,7 @@ namespace cotter::cli {
 namespace {
 
 struct Options {
-    std::string store, size, layout, picture;
+    std::string store, size, layout, picture, papers;
     Given at{"--at", ""}, px_per_mm{"--px-per-mm", ""};
 };
 
@@ -88,6 +92,21 @@ private:
     std::chrono::steady_clock::time_point start_ = std::chrono::steady_clock::now();
 };
 
+// This site's day as a page in the folder for papers; gives the file's name.
+std::string print_day(const Options& options, const records::Book& book, rules::Instant now)
+{
+    const std::string site = desk::current_site(book);
+    const desk::SiteDay day = desk::site_day(book, site, now);
+    const std::filesystem::path folder = options.papers.empty()
+                                             ? std::filesystem::absolute(store_or_own(options.store)).parent_path()
+                                             : std::filesystem::path{options.papers};
+    std::string name = "day-" + desk::to_string(now) + ".pdf";
+    name.erase(std::remove(name.begin(), name.end(), ':'), name.end()); // exFAT takes none
+    const auto block = title_block(book, "This site, this day: " + rules::to_string(day.day), site, "", now);
+    write_file(folder / name, paper::day_pdf(block, day, book), "--papers");
+    return (folder / name).string();
+}
+
 int open_screens(const Options& options, ui::Door door)
 {
     ui::WindowFacts facts = window_facts(options);
@@ -104,6 +123,7 @@ int open_screens(const Options& options, ui::Door door)
                         }};
     const db::Files files{store_or_own(options.store)};
     outside.page = [&](const std::string& name) { return files.read(name); };
+    outside.print_day = [&] { return print_day(options, session.store(), running.now()); };
     std::string copied;
     const auto copy_today = [&] {
         if (!session.store().state().damaged)
@@ -127,6 +147,7 @@ void add_options(CLI::App& command, Options& options)
 {
     command.add_option("--store", options.store, "the book (default your own)");
     command.add_option("--at", options.at.text, "the clock of a sample book, YYYY-MM-DDThh:mm:ssZ");
+    command.add_option("--papers", options.papers, "folder for what is printed, a stick's (default the book's)");
     command.add_option("--px-per-mm", options.px_per_mm.text, "true size of the display");
     command.add_option("--size", options.size, "WxH, pixels");
     command.add_option("--layout", options.layout, "write what stands where into this file after each frame");

@@ -1,9 +1,11 @@
 // cotter verify and cotter rebuild.
 
+#include "bundle_form.hpp"
 #include "command.hpp"
 #include "files.hpp"
 #include "lines.hpp"
 #include "local_time.hpp"
+#include "papers_out.hpp"
 #include "receipt.hpp"
 #include "session.hpp"
 #include "store_error.hpp"
@@ -16,7 +18,7 @@ namespace cotter::cli {
 namespace {
 
 struct Options {
-    std::string store, receipt, against;
+    std::string store, receipt, against, bundle;
     bool json = false;
 };
 
@@ -68,6 +70,15 @@ Json look_at_pages(const db::Store& store, const std::string& path, db::Verified
     return wrong.missing;
 }
 
+// What does not fit in a bundle is damage of it.
+records::BundleCheck compare_bundle(const records::Book* book, const std::string& folder, db::Verified& found)
+{
+    const auto check = records::check_bundle(read_folder(folder, "--bundle"), book);
+    if (!check.wrong.empty())
+        found.damaged.push_back({"", 0, "", 0, "bundle: " + check.wrong});
+    return check;
+}
+
 db::Verified verified(const Options& options, Json& missing)
 try {
     const std::string path = store_or_own(options.store);
@@ -79,25 +90,48 @@ try {
         compare(*store, options.receipt, found);
     if (!options.against.empty())
         compare_with_book(*store, options.against, found);
+    if (!options.bundle.empty())
+        compare_bundle(store.get(), options.bundle, found);
     missing = look_at_pages(*store, path, found);
     return found;
 } catch (const db::DamagedError& e) {
     return {0, {}, {{"", 0, "", 0, e.what()}}};
 }
 
-int verify(const Options& options)
+Json damages_json(const db::Verified& found)
 {
-    Json missing = Json::array();
-    const db::Verified found = verified(options, missing);
     Json damaged = Json::array();
     for (const db::Damage& each : found.damaged)
         damaged.push_back(damage_json(each));
-    print({{"ok", damaged.empty()},
-           {"records", found.records},
-           {"head", found.head.hash},
-           {"damaged", damaged},
-           {"pages_missing", missing}},
+    return damaged;
+}
+
+// Without the book: its files, and the records' own hashes and signatures. Whose key signed is said, not judged.
+int verify_alone(const Options& options)
+{
+    db::Verified found;
+    const auto check = compare_bundle(nullptr, options.bundle, found);
+    print({{"ok", found.damaged.empty()},
+           {"files", check.files},
+           {"records", check.records},
+           {"device", check.receipt.device},
+           {"head", check.receipt.head.hash},
+           {"damaged", damages_json(found)}},
           options.json);
+    return found.damaged.empty() ? done : negative;
+}
+
+int verify(const Options& options)
+{
+    if (!options.bundle.empty() && options.store.empty() && options.receipt.empty())
+        return verify_alone(options);
+    Json missing = Json::array();
+    const db::Verified found = verified(options, missing);
+    const Json damaged = damages_json(found);
+    Json said{{"ok", damaged.empty()}, {"records", found.records}, {"head", found.head.hash}, {"damaged", damaged}};
+    if (!missing.empty())
+        said["pages_missing"] = missing;
+    print(said, options.json);
     return damaged.empty() ? done : negative;
 }
 
@@ -133,6 +167,7 @@ void add_verify(CLI::App& app, Chosen& chosen)
     command->add_option("--receipt", options->receipt,
                         "file with receipts, a line each, or -: was the book cut since?");
     command->add_option("--against", options->against, "another device's book, and the receipts that it remembers");
+    command->add_option("--bundle", options->bundle, "an inspector's bundle; without --store that alone is checked");
     add(app, chosen, "rebuild", "Derives the tables anew from the records", std::make_shared<Options>(), rebuild);
 }
 

@@ -40,7 +40,7 @@ TEST_CASE("a picture is kept by its SHA-256, and verify finds another or a missi
 {
     const Kept page;
     CHECK(bytes_of(page.kept()) == one_pixel);
-    CHECK(call({"verify", "--store", page.book.path(), "--json"}).json()["pages_missing"].empty());
+    CHECK_FALSE(call({"verify", "--store", page.book.path(), "--json"}).json().contains("pages_missing"));
     write_bytes(page.kept(), one_pixel + "x");
     const Ran changed = call({"verify", "--store", page.book.path(), "--json"});
     CHECK(changed.code == 1);

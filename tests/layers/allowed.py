@@ -1,4 +1,4 @@
-"""What each layer may see. DEVELOPERS.md has the picture; the order is ui, cli over desk over records over rules."""
+"""What each layer may see. DEVELOPERS.md has the picture; the order is ui, paper, cli over desk over records over rules."""
 
 # Folder of the sources: layer.
 FOLDERS = {
@@ -7,6 +7,7 @@ FOLDERS = {
     "src/words": "words",
     "src/figures": "figures",
     "src/desk": "desk",
+    "src/paper": "paper",
     "db": "db",
     "ui": "ui",
     "src/cli": "cli",
@@ -23,7 +24,8 @@ LAYERS = {
     "db": {"db", "records", "rules", "date", "nlohmann", "SQLiteCpp", "sqlite3"},
     "ui": {"ui", "desk", "words", "figures", "records", "rules", "date", "nlohmann", "imgui", "GLFW", "GL", "qrencode",
            "turbojpeg", "cairo"},
-    "cli": {"cli", "ui", "db", "desk", "words", "figures", "records", "rules", "date", "zone", "nlohmann", "fmt",
+    "paper": {"paper", "desk", "words", "figures", "records", "rules", "date", "nlohmann", "cairo", "pango", "qrencode"},
+    "cli": {"cli", "ui", "db", "paper", "desk", "words", "figures", "records", "rules", "date", "zone", "nlohmann", "fmt",
             "SQLiteCpp", "sqlite3", "imgui", "GLFW", "GL", "CLI11"},
 }
 
@@ -32,6 +34,7 @@ OWN_FILES = {
     "db/key_file.cpp": {"system"},
     "db/private_copy.cpp": {"system"},
     "src/cli/boot_clock.cpp": {"system"},
+    "src/paper/canvas.cpp": {"system"}, # pango's headers bring dirent.h along
 }
 
 # Packages by where their headers stand. The first that fits counts.
@@ -41,7 +44,8 @@ PACKAGES = {
     "nlohmann": r"/nlohmann/",
     "qrencode": r"/qrencode\.h$",
     "turbojpeg": r"/turbojpeg\.h$",
-    "cairo": r"/cairo/",
+    "cairo": r"/cairo(-pdf)?\.h$|/cairo/",
+    "pango": r"/(pango|pango-1\.0|glib-2\.0|harfbuzz)/", # pango's own headers bring these along
     "sodium": r"/sodium(\.h$|/)",
     "fmt": r"/fmt/",
     "SQLiteCpp": r"/SQLiteCpp/",

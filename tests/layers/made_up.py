@@ -44,6 +44,11 @@ CASES = [
     Case("ui/theme.cpp", EVERYWHERE + theirs("imgui/imgui.h", "GLFW/glfw3.h", "GL/gl.h") + ours("src/figures/figure.hpp"),
          "/usr/include/SQLiteCpp/Database.h"),
     Case("ui/theme.cpp", EVERYWHERE, f"{SOURCE}/db/store.hpp"),
+    Case("src/paper/document.cpp", EVERYWHERE + theirs("cairo/cairo.h", "pango-1.0/pango/pango.h", "qrencode.h")
+         + ours("src/desk/register.hpp", "src/words/amounts.hpp"), f"{SOURCE}/db/store.hpp"),
+    Case("src/paper/table.cpp", EVERYWHERE, f"{SOURCE}/ui/theme.hpp"),
+    Case("ui/app.cpp", EVERYWHERE, f"{SOURCE}/src/paper/document.hpp"),
+    Case("src/cli/command_day.cpp", EVERYWHERE + ours("src/paper/pages.hpp"), "/usr/include/cairo/cairo.h"),
     Case("src/cli/run.cpp", EVERYWHERE + ours("db/store.hpp", "ui/theme.hpp") + theirs("CLI/CLI.hpp", "sqlite3.h"),
          "/usr/include/sodium.h"),
     Case("src/cli/run.cpp", EVERYWHERE, "/usr/include/doctest/doctest.h"),

@@ -133,7 +133,7 @@ TEST_CASE("the page of a thing is kept beside the book by its SHA-256, shown, an
     pipe["name"] = "DN 525 (invented)";
     desk::write(sample.store(),
                 {entry(hand, "pipe", "new", pipe), show_page(hand, "pipe", "new", name, "delivery note")});
-    Rig rig{sample.store(), ui::Door::site, {}, [&](const std::string& of) { return files.read(of); }};
+    Rig rig{sample.store(), ui::Door::site, {}, {}, [&](const std::string& of) { return files.read(of); }};
     rig.tap("Compare");
     rig.tap("DN 525 (invented)");
     CHECK_FALSE(rig.target("J. Quill (invented)"));

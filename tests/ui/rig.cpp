@@ -53,7 +53,7 @@ SampleBook::SampleBook()
     store_->check_on_opening();
 }
 
-Rig::Rig(records::Book& book, ui::Door door, Glass glass, Pages pages)
+Rig::Rig(records::Book& book, ui::Door door, Glass glass, std::function<std::string()> print_day, Pages pages)
     : now{*desk::parse_instant("2026-11-25T08:00:00Z")}, glass_{glass}
 {
     ImGui::CreateContext();
@@ -73,9 +73,14 @@ Rig::Rig(records::Book& book, ui::Door door, Glass glass, Pages pages)
         made.day = desk::local_day(now, desk::zone_of(book, desk::current_site(book)));
         return made;
     };
-    app_ = std::make_unique<ui::App>(ui::Outside{book, [this] { return now; }, hand,
+    app_ = std::make_unique<ui::App>(ui::Outside{book,
+                                                 [this] { return now; },
+                                                 hand,
                                                  [this, &book] { return dynamic_cast<db::Store&>(book).receipt(now); },
-                                                 [this] { return ticks; }, std::move(pages)},
+                                                 [this] { return ticks; },
+                                                 std::move(pages),
+                                                 {},
+                                                 std::move(print_day)},
                                      door);
     frame();
 }

@@ -50,7 +50,8 @@ struct Glass {
 class Rig {
 public:
     using Pages = std::function<std::optional<std::string>(const std::string& sha256)>;
-    Rig(records::Book& book, ui::Door door, Glass glass = {}, Pages pages = {});
+    Rig(records::Book& book, ui::Door door, Glass glass = {}, std::function<std::string()> print_day = {},
+        Pages pages = {});
     ~Rig();
     Rig(const Rig&) = delete;
     Rig& operator=(const Rig&) = delete;

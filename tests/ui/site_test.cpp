@@ -143,3 +143,77 @@ TEST_CASE("a clock that is not believed is confirmed by the supervisor of the da
     const auto later = desk::clock_of(*store, rig.now + rules::Instant{600});
     CHECK(rules::is_confirmed(later, later.notices[0]));
 }
+
+namespace {
+
+bool shows_the_day(Rig& rig)
+{
+    return rig.shows("This site, this day") && rig.shows("Open stops") && rig.shows("Catch let go");
+}
+
+} // namespace
+
+TEST_CASE("the day is one touch away from the first screen, from Site and from the Yard, without any name, and writes "
+          "nothing")
+{
+    for (const auto door : {ui::Door::none, ui::Door::site, ui::Door::yard}) {
+        SampleBook sample;
+        const auto before = sample.store().state().head.seq;
+        Rig rig{sample.store(), door};
+        rig.tap("This day");
+        CHECK(shows_the_day(rig));
+        rig.tap("Back");
+        CHECK_FALSE(rig.shows("This site, this day"));
+        CHECK(rig.target("This day"));
+        CHECK(sample.store().state().head.seq == before);
+    }
+}
+
+TEST_CASE("the day has the plan's issue, its people, and further down units with their check and the trenches")
+{
+    SampleBook sample;
+    Rig rig{sample.store(), ui::Door::site, {1280, 4000, 5.88}};
+    rig.tap("This day");
+    for (const char* words :
+         {"Plan plan-1, issue 2", "in force", "Supervisor: O. Hallam (invented)", "Briefed on this issue", "CL-02",
+          "check not done in full this shift", "check done", "hangs on no machine here", "no copy here",
+          "Examination out of date: CL-05", "Mark A: inspected this shift", "Mark C: not inspected this shift"}) {
+        CAPTURE(std::string{words});
+        CHECK(rig.shows(words));
+    }
+}
+
+TEST_CASE("the day is looked at anew when a stop is called")
+{
+    SampleBook sample;
+    Rig rig{sample.store(), ui::Door::site};
+    rig.tap("This day");
+    desk::Hand hand;
+    hand.by = "hallam";
+    hand.at = rig.now;
+    hand.day = rules::utc_day(hand.at);
+    sample.store().append({call_a_stop(hand, "cl-02", "Jaw looks bent")});
+    rig.frame();
+    CHECK(rig.shows("Jaw looks bent"));
+}
+
+TEST_CASE("the day is written to a stick by one touch, and what cannot be written is said")
+{
+    SampleBook sample;
+    std::string said = "/stick/day.pdf";
+    Rig rig{sample.store(), ui::Door::site, {}, [&]() -> std::string {
+                if (said.empty())
+                    throw std::runtime_error{"no room on the stick"};
+                return said;
+            }};
+    rig.tap("This day");
+    rig.tap("Write it to a stick");
+    CHECK(rig.shows("It is written"));
+    CHECK(rig.shows("/stick/day.pdf"));
+    rig.tap("Back");
+    said.clear();
+    rig.tap("Write it to a stick");
+    CHECK(rig.shows("no room on the stick"));
+    rig.tap("Back");
+    CHECK(rig.shows("This site, this day"));
+}

@@ -180,7 +180,8 @@ TEST_CASE("Site and Yard have targets of 10 mm, 2 mm apart, and no text is clipp
         check_gaps(site, 2);
         site.tap("Stopped now");
         check_page(site, 10, "stopped");
-        for (const char* next : {"People today", "Supervisor", "Back", "Back", "Compare", "Back", "Place", "Mark C"}) {
+        for (const char* next :
+             {"This day", "Back", "People today", "Supervisor", "Back", "Back", "Compare", "Back", "Place", "Mark C"}) {
             site.tap(next);
             check_page(site, 10, next);
             check_gaps(site, 2);

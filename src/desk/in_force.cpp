@@ -1,0 +1,110 @@
+// What stood when a period began.
+
+#include "entitled.hpp"
+#include "lift_question.hpp"
+#include "local_time.hpp"
+#include "papers.hpp"
+#include "unit_period.hpp"
+
+#include <algorithm>
+
+namespace cotter::desk {
+
+using records::Fact;
+
+namespace {
+
+using Hashes = std::set<std::string>;
+
+void add_heads(const Book& book, const char* kind, const std::string& key, Hashes& hashes)
+{
+    if (const auto fact = book.fact(kind, key))
+        hashes.insert(fact->heads.begin(), fact->heads.end());
+}
+
+void add_records(const Book& book, const std::string& kind, const std::string& about, Hashes& hashes)
+{
+    for (const auto& each : book.newest(kind, 1'000'000'000))
+        if (each.entry.about == about)
+            hashes.insert(each.hash);
+}
+
+void add_paper(const Book& book, const rules::Id* id, Hashes& hashes)
+{
+    for (const char* kind : {"examination_report", "interim_statement", "declaration", "compared"})
+        if (id)
+            add_records(book, kind, *id, hashes);
+}
+
+void add_papers(const Book& book, const std::string& unit, rules::Day from, Hashes& hashes)
+{
+    const rules::Instant start = local_instant(from, 0, zone_of(book, current_site(book)));
+    const rules::Question question = unit_question(book, unit, start, from);
+    const rules::Papers papers = papers_of(question, question.items.front(), from);
+    add_paper(book, papers.governing.id, hashes);
+    add_paper(book, papers.newest.id, hashes);
+    for (const rules::OpenDefect& each : papers.open)
+        add_paper(book, each.report->id ? &*each.report->id : nullptr, hashes);
+}
+
+// The last change, and everything that was seen since.
+void add_setting(const Book& book, const std::string& unit, Hashes& hashes)
+{
+    add_heads(book, "setting", unit, hashes);
+    for (const auto& each : book.newest("setting_changed", 1'000'000'000)) // newest first
+        if (each.entry.about == unit) {
+            hashes.insert(each.hash);
+            return;
+        }
+}
+
+bool is_lifted(const Fact& stop)
+{
+    const Json lifted = stop.doc.value("lifted", Json::array());
+    return std::any_of(lifted.begin(), lifted.end(), [](const Json& each) { return may_clear(written_as(each)); });
+}
+
+bool has_open_answer(const Fact& check)
+{
+    const Json answers = check.doc.value("answers", Json::array());
+    return std::any_of(answers.begin(), answers.end(), [](const Json& each) {
+        return each.value("answer", "") != "right" && each.value("cleared", Json::array()).empty();
+    });
+}
+
+// A touch asks for two people who have looked; anything else for an assessment.
+bool is_open_event(const Fact& event)
+{
+    return event.doc.value("assessments", Json::array()).empty() &&
+           event.doc.value("looked_by", Json::array()).size() < 2;
+}
+
+void add_open(const Book& book, const std::string& unit, Hashes& hashes)
+{
+    for (const Fact& each : book.facts_about("stop", unit))
+        if (!is_lifted(each))
+            hashes.insert(each.key.key);
+    for (const Fact& each : book.facts_about("check", unit))
+        if (has_open_answer(each))
+            hashes.insert(each.key.key);
+    for (const Fact& each : book.facts_about("event", unit))
+        if (is_open_event(each))
+            add_records(book, "event", each.key.key, hashes);
+}
+
+} // namespace
+
+std::set<std::string> in_force(const Book& before, const std::string& unit, rules::Day from)
+{
+    Hashes hashes;
+    if (!before.fact("unit", unit))
+        return hashes;
+    for (const char* kind : {"unit", "headplate", "coupling", "whereabouts", "set_up", "devices", "rigging"})
+        add_heads(before, kind, unit, hashes);
+    add_setting(before, unit, hashes);
+    add_papers(before, unit, from, hashes);
+    add_open(before, unit, hashes);
+    return hashes;
+}
+
+} // namespace cotter::desk

@@ -1,0 +1,200 @@
+#include "today.hpp"
+
+#include "board_sign.hpp"
+
+#include "amounts.hpp"
+#include "day_words.hpp"
+#include "finding_words.hpp"
+#include "local_time.hpp"
+
+namespace cotter::ui {
+
+using figures::Sign;
+
+namespace {
+
+constexpr double head_mm = 13, buttons_mm = 12.8, inset = 14, between = 4;
+
+std::string with(const std::string& text, const std::string& more)
+{
+    return text.empty() ? more : more.empty() ? text : text + "; " + more;
+}
+
+std::string capitalised(std::string text)
+{
+    if (!text.empty() && 'a' <= text[0] && text[0] <= 'z')
+        text[0] = static_cast<char>(text[0] - 'a' + 'A');
+    return text;
+}
+
+std::string evidence_of(const desk::DayUnit& unit)
+{
+    const std::string report = unit.newest_report.empty() ? "no report on record" : "report " + unit.newest_report;
+    return report + (unit.row.latest ? ", to " + words::long_day(*unit.row.latest) : ", no date") +
+           (unit.row.evidence_here ? ", copy here" : ", no copy here");
+}
+
+} // namespace
+
+std::string Today::name(const std::string& id) const { return desk::shown_name(outside_.book, id); }
+
+std::string Today::clock(rules::Instant at) const
+{
+    const std::string zone = desk::zone_of(outside_.book, site_);
+    return words::short_day(desk::local_day(at, zone)) + " " + words::clock_time(desk::local_minutes(at, zone));
+}
+
+void Today::add_plan_and_people(const desk::SiteDay& it)
+{
+    heading("Lift plan and people");
+    if (it.plan.empty())
+        lines_.push_back({false, Sign::stop, "No lift plan is in the book", ""});
+    else
+        lines_.push_back({false, it.plan_in_force ? std::nullopt : std::optional{Sign::stop},
+                          "Plan " + it.plan.value("id", "") + ", issue " + std::to_string(it.plan.value("issue", 0)),
+                          with(it.plan.value("title", ""),
+                               std::string{it.plan_in_force ? "in force" : "not in force today"} + ", " +
+                                   it.plan.value("first_day", "?") + " to " + it.plan.value("last_day", "?"))});
+    if (it.people.empty())
+        lines_.push_back({false, Sign::to_do, "Nobody is named for today", ""});
+    for (const auto& each : it.people)
+        lines_.push_back({false, each.briefed ? std::nullopt : std::optional{Sign::to_do},
+                          capitalised(each.role) + ": " + name(each.person),
+                          each.briefed ? "Briefed on this issue" : "Not briefed on this issue, by the record"});
+}
+
+void Today::add_stops(const desk::SiteDay& it)
+{
+    heading("Open stops");
+    if (it.stops.empty())
+        lines_.push_back({false, std::nullopt, "None", ""});
+    for (const auto& each : it.stops)
+        lines_.push_back({false, Sign::stop, desk::label_of(outside_.book, each.unit) + ": " + each.why,
+                          "Called by " + name(each.by) + ", " + clock(each.at)});
+}
+
+void Today::add_units(const desk::SiteDay& it)
+{
+    heading("Units in use");
+    if (it.units.empty())
+        lines_.push_back({false, std::nullopt, "None is here by the record", ""});
+    for (const auto& each : it.units) {
+        const bool stands = each.check == desk::CheckState::stands;
+        std::string check{each.row.kind == "headplate"
+                              ? "checked with its attachment"
+                              : words::says_of_check(each.is_asked(), each.is_whole(), stands)};
+        if (each.checked_at)
+            check += ", " + name(each.checked_by) + ", " + clock(*each.checked_at);
+        std::string more = with(evidence_of(each), check);
+        for (const auto& finding : each.row.findings)
+            if (weight(finding.code) == rules::Weight::stop)
+                more = with(more, words::says(finding, {}, [&](const std::string& id) { return name(id); }).headline);
+        const auto sign = sign_of(each.row);
+        lines_.push_back({false, sign || !each.is_asked() || stands ? sign : std::optional{Sign::to_do},
+                          each.row.label + (each.row.model.empty() ? "" : " \u00b7 " + each.row.model) +
+                              (each.row.setting.empty() ? "" : " \u00b7 set to " + each.row.setting),
+                          capitalised(more)});
+    }
+}
+
+void Today::add_trenches(const desk::SiteDay& it)
+{
+    heading("Trenches");
+    if (it.trenches.empty())
+        lines_.push_back({false, std::nullopt, "No standing place is in the plan", ""});
+    for (const auto& each : it.trenches)
+        lines_.push_back({false, each.needed && !each.holds ? std::optional{Sign::stop} : std::nullopt,
+                          "Mark " + each.place + ": " + std::string{words::says_of_trench(each.needed, each.holds)},
+                          each.inspected_at ? "Newest inspection: " + name(each.inspected_by) + ", " +
+                                                  clock(*each.inspected_at) + (each.safe ? ", safe" : ", not safe")
+                                            : "No inspection on record"});
+}
+
+// Anew each minute, and when something was written.
+void Today::look()
+{
+    const rules::Instant now = outside_.now();
+    const std::string of = std::to_string(outside_.book.state().head.seq) + " " + std::to_string(now.count() / 60);
+    if (of == lines_of_)
+        return;
+    lines_of_ = of;
+    lines_.clear();
+    site_ = desk::current_site(outside_.book);
+    const desk::SiteDay it = desk::site_day(outside_.book, site_, now);
+    add_stops(it);
+    add_plan_and_people(it);
+    add_units(it);
+    add_trenches(it);
+}
+
+double Today::height_of(const Sheet& sheet, const Line& line) const
+{
+    if (line.is_heading)
+        return 11;
+    const double w = sheet.width() - inset - 4;
+    return capital_mm(Letter::bold) * 1.72 * sheet.lines_of(Letter::bold, line.words, w) +
+           (line.more.empty() ? 0 : capital_mm(Letter::second) * 1.72 * sheet.lines_of(Letter::second, line.more, w)) +
+           between;
+}
+
+void Today::draw(Sheet& sheet, const Line& line, double y) const
+{
+    const double w = sheet.width() - inset - 4;
+    if (line.is_heading) {
+        sheet.text(4, y + 5.5, Letter::second, line.words, day.second);
+        sheet.line(0, y + 10.5, sheet.width(), y + 10.5, thin_mm, day.rule);
+        return;
+    }
+    if (line.sign)
+        sheet.sign(*line.sign, 7.5, y + 4.2, 6.5);
+    const double used = sheet.wrapped({inset, y + 2.4, w, 0}, Letter::bold, line.words, 6);
+    sheet.wrapped({inset, y + 2.4 + used, w, 0}, Letter::second, line.more, 12, day.second);
+}
+
+void Today::list(Sheet& sheet, const Box& area)
+{
+    double all = 3;
+    for (const Line& each : lines_)
+        all += height_of(sheet, each);
+    touch_scroll(scroll_, sheet.theme(), area, sheet.theme().px(all - area.h));
+    double y = area.y - static_cast<double>(scroll_.at) / sheet.theme().px_per_mm();
+    for (const Line& each : lines_) {
+        const double height = height_of(sheet, each);
+        if (y + height > area.y && y < area.y + area.h)
+            draw(sheet, each, y);
+        y += height;
+    }
+}
+
+bool Today::written(Sheet& sheet)
+{
+    const Choice choice{"It is written", written_ + " is whole. A stick can be pulled now.", {}, false, "Back"};
+    if (ui::draw(sheet, choice, turned_))
+        written_.clear();
+    ui::draw(sheet, title_block(outside_, "READ ONLY", ""));
+    return true;
+}
+
+bool Today::draw(Sheet& sheet)
+{
+    if (!written_.empty())
+        return written(sheet);
+    look();
+    sheet.fill({0, 0, sheet.width(), sheet.height()}, day.ground);
+    const Box area{0, head_mm, sheet.width(), sheet.height() - head_mm - buttons_mm - title_height(sheet)};
+    sheet.fill(area, day.sheet);
+    list(sheet, area);
+    sheet.fill({0, 0, sheet.width(), head_mm}, day.ground);
+    sheet.text(4, 3.8, Letter::heading, "This site, this day");
+    sheet.fill({0, area.y + area.h, sheet.width(), buttons_mm}, day.ground);
+    sheet.line(0, area.y, sheet.width(), area.y, thin_mm);
+    sheet.line(0, area.y + area.h, sheet.width(), area.y + area.h, thin_mm);
+    const double y = area.y + area.h + 1;
+    const bool back = sheet.button("Back", {bare.gap, y, 34, buttons_mm - 2});
+    if (outside_.print_day && sheet.button("Write it to a stick", {bare.gap + 37, y, 60, buttons_mm - 2}))
+        written_ = outside_.print_day();
+    ui::draw(sheet, title_block(outside_, "READ ONLY", ""));
+    return !back;
+}
+
+} // namespace cotter::ui
