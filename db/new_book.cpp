@@ -1,10 +1,46 @@
 #include "new_book.hpp"
 
+#include "key_file.hpp"
 #include "store_error.hpp"
 
 #include <SQLiteCpp/Exception.h>
 
 namespace cotter::db {
+
+namespace fs = std::filesystem;
+
+void refuse_what_is_there(const fs::path& path)
+{
+    if (fs::exists(path))
+        throw StoreError{path.string() + " is there already; a new name is accepted"};
+}
+
+Unfinished::Unfinished(const fs::path& path) : place_{path} { clear(); }
+
+Unfinished::~Unfinished()
+try {
+    clear();
+} catch (const fs::filesystem_error&) { // the disk is gone; there is nothing more to do
+}
+
+void Unfinished::clear() const
+{
+    for (const char* ending : {"", "-wal", "-shm", "-journal"})
+        fs::remove(path().string() + ending);
+}
+
+void Unfinished::put_in_place() const
+{
+    sync_path(path());
+    fs::rename(path(), place_);
+    sync_path(place_.parent_path());
+}
+
+void check_whole(const Verified& found, const fs::path& path)
+{
+    if (!found.damaged.empty())
+        throw DamagedError{path.string() + ": " + found.damaged.front().what};
+}
 
 void write_back_the_log(SQLite::Database& database)
 try {

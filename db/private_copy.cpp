@@ -4,6 +4,7 @@
 
 #include "store_error.hpp"
 
+#include <fcntl.h>
 #include <stdlib.h>
 #include <unistd.h>
 
@@ -20,10 +21,11 @@ PrivateCopy::PrivateCopy(const fs::path& store)
         throw StoreError{name + ": cannot be made; a folder for temporary files that you may write is accepted"};
     folder_ = name;
     try {
-        fs::copy_file(store, path());
-        if (fs::exists(store.string() + "-wal"))
-            fs::copy_file(store.string() + "-wal", path().string() + "-wal");
-        fs::permissions(path(), fs::perms::owner_read | fs::perms::owner_write);
+        for (const char* ending : {"", "-wal"})
+            if (const fs::path file = store.string() + ending; *ending == '\0' || fs::exists(file)) {
+                fs::copy_file(file, path().string() + ending);
+                fs::permissions(path().string() + ending, fs::perms::owner_read | fs::perms::owner_write);
+            }
     } catch (const fs::filesystem_error&) {
         std::error_code ignored;
         fs::remove_all(folder_, ignored);
@@ -35,6 +37,22 @@ PrivateCopy::~PrivateCopy()
 {
     std::error_code ignored;
     fs::remove_all(folder_, ignored);
+}
+
+void refuse_in_use(const fs::path& store)
+{
+    const int file = ::open(store.c_str(), O_RDONLY);
+    if (file < 0)
+        throw StoreError{store.string() + ": cannot be read; a file that you may read is accepted"};
+    struct flock asked {};
+    asked.l_type = F_WRLCK;
+    asked.l_whence = SEEK_SET;
+    asked.l_start = 0x40000000; // SQLite's lock bytes. Source: "Database File Format", 1.4
+    asked.l_len = 512;
+    const bool free = ::fcntl(file, F_GETLK, &asked) == 0 && asked.l_type == F_UNLCK;
+    ::close(file);
+    if (!free)
+        throw StoreError{store.string() + ": open in another program; close it there first"};
 }
 
 bool is_writable(const fs::path& store)

@@ -19,6 +19,9 @@ private:
     std::filesystem::path folder_;
 };
 
+// StoreError if another program has the store open. Asks for a lock and takes none.
+void refuse_in_use(const std::filesystem::path& store);
+
 // May this process write the store and beside it?
 bool is_writable(const std::filesystem::path& store);
 

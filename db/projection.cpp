@@ -220,11 +220,11 @@ void Projection::open_seal()
 // Over the sum and the last record of every device.
 std::string Projection::mark_of(const std::string& sum) const
 {
-    std::string text = seal_key_ + sum;
+    std::string heads;
     const auto query = statements_.use("SELECT device, max(seq), hash FROM record GROUP BY device ORDER BY device");
     while (query->executeStep())
-        text += '\n' + query->getColumn(0).getString() + ' ' + query->getColumn(2).getString();
-    return records::sha256(text);
+        heads += head_line(query->getColumn(0).getString(), query->getColumn(2).getString());
+    return seal_mark(seal_key_, sum, heads);
 }
 
 void Projection::write_seal()
@@ -235,6 +235,8 @@ void Projection::write_seal()
     write->bind(2, mark_of(seal_.text()));
     write->exec();
 }
+
+bool Projection::was_ever_sealed() const { return database_.execAndGet("SELECT count(*) FROM seal").getInt() > 0; }
 
 bool Projection::is_sealed() const
 {

@@ -38,6 +38,7 @@ public:
 
     // Are all rows those that this device wrote?
     bool is_sealed() const;
+    bool was_ever_sealed() const; // by whichever device
 
 private:
     records::FindRecord finder() const;

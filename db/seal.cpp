@@ -7,6 +7,15 @@
 
 namespace cotter::db {
 
+std::string seal_key(const records::DeviceKey& key) { return records::sha256(key.sign("derived tables")); }
+
+std::string head_line(const std::string& device, const std::string& hash) { return '\n' + device + ' ' + hash; }
+
+std::string seal_mark(const std::string& seal_key, const std::string& sum, const std::string& heads)
+{
+    return records::sha256(seal_key + sum + heads);
+}
+
 namespace {
 
 constexpr std::size_t digits = 16; // of a lane

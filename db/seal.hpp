@@ -1,11 +1,20 @@
 #pragma once
 
+#include "signing.hpp"
+
 #include <array>
 #include <cstdint>
 #include <string>
 #include <string_view>
 
 namespace cotter::db {
+
+// Known to whoever has the device's key, and to nobody else.
+std::string seal_key(const records::DeviceKey& key);
+
+// Over a sum of the derived tables and the last record of every device, a line each in the devices' order.
+std::string head_line(const std::string& device, const std::string& hash);
+std::string seal_mark(const std::string& seal_key, const std::string& sum, const std::string& heads);
 
 // A sum over rows in any order: each row counts as SHA-256 of key and row, added in four lanes modulo 2^64. Without the
 // key nobody can make another set of rows fit it on purpose.

@@ -4,7 +4,7 @@
 #include "kinds.hpp"
 #include "new_book.hpp"
 #include "opening.hpp"
-#include "private_data.hpp"
+#include "private_rows.hpp"
 #include "store_error.hpp"
 
 #include <SQLiteCpp/Exception.h>
@@ -34,26 +34,6 @@ void clear_unfinished(const fs::path& path)
                          " stands without its book; bring the book back, or move the key away"};
 }
 
-void keep(SQLite::Database& database, const std::vector<records::PrivateRow>& rows)
-{
-    for (const auto& row : rows) {
-        SQLite::Statement insert{
-            database, "INSERT INTO private(subject, field, salt, value) VALUES (?, ?, ?, ?) "
-                      "ON CONFLICT (subject, field) DO UPDATE SET salt = excluded.salt, value = excluded.value"};
-        insert.bind(1, row.subject);
-        insert.bind(2, row.field);
-        insert.bind(3, row.salt);
-        insert.bind(4, row.value);
-        insert.exec();
-    }
-}
-
-// Known to whoever has the device's key, and to nobody else.
-std::string seal_key(const std::optional<records::DeviceKey>& key)
-{
-    return key ? records::sha256(key->sign("derived tables")) : "";
-}
-
 const records::Kind& kind_of(const Entry& entry)
 {
     const records::Kind* kind = records::find_kind(entry.kind);
@@ -75,7 +55,7 @@ try {
 
 Store::Store(std::unique_ptr<SQLite::Database> database, std::optional<records::DeviceKey> key)
     : database_{std::move(database)}, key_{std::move(key)}, table_{*database_}, projection_{*database_, table_,
-                                                                                            seal_key(key_)}
+                                                                                            key_ ? seal_key(*key_) : ""}
 {
     SQLite::Statement first{
         *database_, "SELECT device, bytes, sig FROM record WHERE seq = 1 AND kind = 'device' ORDER BY device LIMIT 1"};
@@ -92,7 +72,10 @@ std::unique_ptr<Store> Store::open(const fs::path& path)
 {
     auto database = open_file(path);
     try {
-        return std::unique_ptr<Store>{new Store{std::move(database), read_key(fs::canonical(path))}};
+        std::unique_ptr<Store> store{new Store{std::move(database), read_key(fs::canonical(path))}};
+        if (!store->projection_.was_ever_sealed()) // a migration made the tables, or another fold filled them
+            store->derive_anew();
+        return store;
     } catch (const StoreError&) {
         throw;
     } catch (const std::exception& e) {
@@ -189,7 +172,7 @@ Record Store::write(Entry entry)
     know_heads(entry);
     const Record record = records::sign(entry, *key_, table_.head_of(device_));
     table_.insert(record);
-    keep(*database_, rows);
+    keep_private(*database_, rows);
     std::set<records::FactKey> touched;
     projection_.touch(record, touched);
     projection_.refold(touched);

@@ -3,6 +3,7 @@
 // The book on SQLite: one process, one connection, nothing acknowledged is lost.
 
 #include "book.hpp"
+#include "known_gaps.hpp"
 #include "private_data.hpp"
 #include "projection.hpp"
 #include "receipt.hpp"
@@ -18,6 +19,9 @@
 #include <vector>
 
 namespace cotter::db {
+
+class FoundRecords;
+struct Salvaged;
 
 struct NewBook {
     std::string device_name;
@@ -39,6 +43,7 @@ struct Verified {
     std::int64_t records = 0; // that are good, up to the first damage
     records::Head head;
     std::vector<Damage> damaged;
+    std::vector<Lost> lost; // from a book that this one carries on; not damage of this one
 };
 
 class Store final : public records::Book {
@@ -60,6 +65,11 @@ public:
     // Makes a book that carries on from a backup, as a new device. StoreError or DamagedError if it cannot.
     static std::unique_ptr<Store> restore(const std::filesystem::path& backup, const std::filesystem::path& path,
                                           const NewBook& facts);
+
+    // Makes a book of all that can still be read of a damaged one, as a new device, and says what is lost
+    // (salvage.hpp). The damaged file is left as it is. StoreError if nothing can be read.
+    static Salvaged salvage(const std::filesystem::path& damaged, const std::filesystem::path& path,
+                            const NewBook& facts);
 
     records::BookState state() const override;
     std::vector<records::Record> append(std::vector<records::Entry> entries) override;
@@ -95,6 +105,7 @@ private:
     records::Record write(records::Entry entry);
     void check(records::Entry& entry) const;
     void derive_anew();
+    void carry(const FoundRecords& found, Salvaged& result);
     bool is_derived_right() const;
     void copy_to(const std::filesystem::path& path) const;
     void check_correction(const records::Entry& entry) const;

@@ -1,21 +1,20 @@
 // What `verify` and the opening check find.
 
 #include "kinds.hpp"
+#include "known_gaps.hpp"
 #include "migrate.hpp"
-#include "private_data.hpp"
+#include "private_rows.hpp"
 #include "store.hpp"
 
 #include <SQLiteCpp/Statement.h>
 #include <SQLiteCpp/Transaction.h>
 
 #include <map>
-#include <set>
 
 namespace cotter::db {
 
 namespace {
 
-using records::Json;
 using records::Record;
 
 struct Row {
@@ -36,7 +35,7 @@ Row read_row(SQLite::Statement& query)
 // Walks the chain of each device and says what is wrong with a row; "" if nothing is.
 class ChainWalk {
 public:
-    explicit ChainWalk(bool with_signatures) : with_signatures_{with_signatures} {}
+    ChainWalk(SQLite::Database& database, bool with_signatures) : gaps_{database}, with_signatures_{with_signatures} {}
 
     std::string look_at(const Row& row)
     try {
@@ -47,9 +46,10 @@ public:
         if (record.seq != row.seq || record.device != row.device || record.entry.kind != row.kind ||
             record.entry.about != row.about || record.entry.at.count() != row.at)
             return "a column differs from its bytes";
-        if (row.seq != head.seq + 1)
+        const bool after_a_gap = row.seq != head.seq + 1;
+        if (after_a_gap && !gaps_.has(row.device, head.seq + 1, row.seq - 1))
             return "a record before it is missing";
-        if (record.prev != head.hash)
+        if (!after_a_gap && record.prev != head.hash)
             return "it does not follow the record before it";
         head = {row.seq, row.hash};
         return with_signatures_ ? look_inside(record) : "";
@@ -66,9 +66,9 @@ public:
 private:
     std::string look_inside(const Record& record)
     {
-        if (record.seq == 1)
-            keys_[record.device] = record.entry.body.value("public_key", "");
-        const std::string& key = keys_[record.device];
+        std::string& key = keys_[record.device];
+        if (key.empty())
+            key = record.seq == 1 ? record.entry.body.value("public_key", "") : gaps_.public_key(record.device);
         if (key.empty() || records::sha256(records::from_hex(key)) != record.device)
             return "its device's key is not the one it is named after";
         if (!records::is_signed_by(key, record.bytes, record.sig))
@@ -80,6 +80,7 @@ private:
         return "";
     }
 
+    KnownGaps gaps_;
     bool with_signatures_;
     std::map<std::string, records::Head> heads_;
     std::map<std::string, std::string> keys_;
@@ -101,27 +102,11 @@ std::vector<Damage> walk(SQLite::Database& database, ChainWalk& chain, std::int6
 // Every private value is one that a record holds the hash of.
 std::vector<Damage> look_at_private(SQLite::Database& database, const RecordTable& table)
 {
-    std::map<std::string, Record> by_hash;
-    table.for_each([&](const Record& record) {
-        for (const auto& [field, value] : record.entry.body.items())
-            if (value.is_string())
-                by_hash.emplace(records::private_subject(record.entry) + " " + field + " " + value.get<std::string>(),
-                                record);
-        if (record.entry.kind == "correction" && record.entry.body.contains("body"))
-            if (const auto old = table.find(record.entry.body.value("corrects", "")))
-                for (const auto& [field, value] : record.entry.body["body"].items())
-                    if (value.is_string())
-                        by_hash.emplace(records::private_subject(old->entry) + " " + field + " " +
-                                            value.get<std::string>(),
-                                        record);
-    });
-    SQLite::Statement query{database, "SELECT subject, field, salt, value FROM private ORDER BY subject, field"};
-    while (query.executeStep()) {
-        const records::PrivateRow row{query.getColumn(0).getString(), query.getColumn(1).getString(),
-                                      query.getColumn(2).getString(), query.getColumn(3).getString()};
-        if (by_hash.count(row.subject + " " + row.field + " " + row.hash()) == 0)
+    const RecordedValues recorded{table};
+    SQLite::Statement query{database, all_private_rows};
+    while (query.executeStep())
+        if (const records::PrivateRow row = private_row(query); !recorded.has(row))
             return {{"", 0, row.subject, 0, "private " + row.field + " is not the one that was recorded"}};
-    }
     return {};
 }
 
@@ -157,7 +142,7 @@ bool has_own_schema(SQLite::Database& database)
 
 void Store::check_on_opening()
 try {
-    ChainWalk chain{false};
+    ChainWalk chain{*database_, false};
     std::int64_t good = 0;
     damaged_ = !page_check(*database_, "PRAGMA integrity_check(1)").empty() || !has_own_schema(*database_) ||
                !walk(*database_, chain, good).empty();
@@ -171,7 +156,7 @@ try {
 // Whoever changed a derived table, the records are what they were, if their signatures say so.
 void Store::derive_anew()
 {
-    ChainWalk chain{true};
+    ChainWalk chain{*database_, true};
     std::int64_t good = 0;
     damaged_ = !walk(*database_, chain, good).empty();
     if (!damaged_ && (key_ || !is_derived_right()))
@@ -191,9 +176,11 @@ bool Store::is_derived_right() const
 Verified Store::verify() const
 try {
     Verified found;
-    ChainWalk chain{true};
+    ChainWalk chain{*database_, true};
     found.damaged = walk(*database_, chain, found.records);
     found.head = chain.head_of(device_);
+    if (found.damaged.empty())
+        found.lost = KnownGaps{*database_}.all();
     if (found.damaged.empty())
         found.damaged = look_at_private(*database_, table_);
     if (found.damaged.empty() && !page_check(*database_, "PRAGMA integrity_check(1)").empty())
@@ -205,7 +192,7 @@ try {
             {device_, 0, "", 0, "a derived table differs from what the records say; `cotter rebuild` mends it"}};
     return found;
 } catch (const std::exception& e) {
-    return {0, {}, {{device_, 0, "", 0, e.what()}}};
+    return {0, {}, {{device_, 0, "", 0, e.what()}}, {}};
 }
 
 } // namespace cotter::db

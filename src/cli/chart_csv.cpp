@@ -1,6 +1,6 @@
 #include "chart_csv.hpp"
 
-#include "command.hpp"
+#include "bad_input.hpp"
 #include "numbers.hpp"
 
 #include <cmath>
@@ -65,26 +65,31 @@ void strip_return(std::string& line)
 rules::Chart read_chart_file(const std::string& path)
 {
     std::ifstream in{path};
+    return read_chart(in, path);
+}
+
+rules::Chart read_chart(std::istream& in, const std::string& name)
+{
     std::string line;
     if (!in || !std::getline(in, line))
-        throw BadInput{path + ": cannot be read; a chart file (CSV " + heading + ") is accepted"};
+        throw BadInput{name + ": cannot be read; a chart file (CSV " + heading + ") is accepted"};
     strip_return(line);
     if (line != heading)
-        throw BadInput{path + " line 1: \"" + line.substr(0, 60) + "\" is not accepted; " + heading + " is"};
+        throw BadInput{name + " line 1: \"" + line.substr(0, 60) + "\" is not accepted; " + heading + " is"};
     rules::Chart chart;
-    chart.id = path;
+    chart.id = name;
     for (int number = 2; std::getline(in, line); ++number) {
         strip_return(line);
         if (line.empty())
             continue;
         const auto fields = fields_of(line);
-        const std::string place = path + " line " + std::to_string(number);
+        const std::string place = name + " line " + std::to_string(number);
         if (fields.size() != 4)
             throw BadInput{place + ": " + std::to_string(fields.size()) + " fields are not accepted; 4 are"};
         chart.cells.push_back(cell_of(place, fields));
     }
     if (chart.cells.empty())
-        throw BadInput{path + ": no grid point in it; one row a grid point is accepted"};
+        throw BadInput{name + ": no grid point in it; one row a grid point is accepted"};
     return chart;
 }
 

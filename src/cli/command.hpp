@@ -2,13 +2,13 @@
 
 // What every command shares: how it is added, where it prints, and its exit codes.
 
+#include "bad_input.hpp"
 #include "form.hpp"
 
 #include <CLI/CLI.hpp>
 
 #include <functional>
 #include <iostream>
-#include <stdexcept>
 #include <string>
 
 namespace cotter::cli {
@@ -18,12 +18,6 @@ using records::Json;
 inline constexpr int done = 0;      // done, in date, fits or may lift
 inline constexpr int negative = 1;  // do not lift, out of date, does not fit, off the chart, damage found
 inline constexpr int bad_input = 2; // one line on standard error, nothing changed
-
-// A field, flag, file or record that is not accepted. One line: what is wrong and what is accepted.
-class BadInput : public std::runtime_error {
-public:
-    using std::runtime_error::runtime_error;
-};
 
 // The command that was chosen, to be run once everything is parsed.
 using Chosen = std::function<int()>;
@@ -42,6 +36,7 @@ void add_backup(CLI::App& app, Chosen& chosen);
 void add_page(CLI::App& app, Chosen& chosen);
 void add_witness(CLI::App& app, Chosen& chosen);
 void add_pin(CLI::App& app, Chosen& chosen);
+void add_salvage(CLI::App& app, Chosen& chosen);
 void add_plan(CLI::App& app, Chosen& chosen);
 void add_board(CLI::App& app, Chosen& chosen);
 void add_bundle(CLI::App& app, Chosen& chosen);

@@ -128,6 +128,7 @@ const std::vector<std::pair<std::string, std::string>>& examples()
                  "base64 -d >BOOK.png; cotter page BOOK.png --store BOOK --as hallam --what pipe --about sk-450"},
         {"pin",
          "umask 077; echo 402716 >BOOK.pin; cotter pin --store BOOK --as quill --of hallam --new-pin-file BOOK.pin"},
+        {"salvage", "cotter salvage --from BOOK --store BOOK.salvaged --name 'spare tablet'"},
         {"plan", "cotter plan --store BOOK"},
         {"board", "cotter board --store BOOK --within 14"},
         {"day", "cotter day --store BOOK --text"},

@@ -5,6 +5,7 @@
 #include "files.hpp"
 #include "lines.hpp"
 #include "local_time.hpp"
+#include "lost_json.hpp"
 #include "papers_out.hpp"
 #include "receipt.hpp"
 #include "session.hpp"
@@ -95,7 +96,7 @@ try {
     missing = look_at_pages(*store, path, found);
     return found;
 } catch (const db::DamagedError& e) {
-    return {0, {}, {{"", 0, "", 0, e.what()}}};
+    return {0, {}, {{"", 0, "", 0, e.what()}}, {}};
 }
 
 Json damages_json(const db::Verified& found)
@@ -131,6 +132,8 @@ int verify(const Options& options)
     Json said{{"ok", damaged.empty()}, {"records", found.records}, {"head", found.head.hash}, {"damaged", damaged}};
     if (!missing.empty())
         said["pages_missing"] = missing;
+    for (const db::Lost& each : found.lost)
+        said["lost"].push_back(lost_json(each));
     print(said, options.json);
     return damaged.empty() ? done : negative;
 }

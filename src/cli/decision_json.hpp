@@ -1,10 +1,14 @@
 #pragma once
 
-#include "command.hpp"
 #include "decide.hpp"
 #include "finding_words.hpp"
+#include "form.hpp"
+
+#include <ostream>
 
 namespace cotter::cli {
+
+using records::Json;
 
 // The answer to a question, in QUESTION's form: id, outcome, findings.
 Json decision_json(const rules::Question& question, const rules::Decision& decision,

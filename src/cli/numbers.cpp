@@ -1,6 +1,6 @@
 #include "numbers.hpp"
 
-#include "command.hpp"
+#include "bad_input.hpp"
 #include "local_time.hpp"
 
 #include <algorithm>

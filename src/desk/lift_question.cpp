@@ -137,7 +137,7 @@ void Building::gear()
             Json plan = plan_;
             Json places = Json::array();
             for (const Json& place : plan.value("places", Json::array()))
-                places.push_back(place["id"]);
+                places.push_back(place.at("id"));
             plan["places"] = places;
             return plan;
         }());
@@ -213,9 +213,9 @@ Json Building::place_in_plan() const
     Json chosen = Json::object();
     std::int64_t newest = -1;
     for (const Json& place : places) {
-        if (asked_.standing == place["id"])
+        if (asked_.standing == place.at("id"))
             return place;
-        const auto confirmed = book_.fact("place", at_site(place["id"].get<std::string>()));
+        const auto confirmed = book_.fact("place", at_site(place.at("id").get<std::string>()));
         if (asked_.standing.empty() && (confirmed ? confirmed->at : 0) > newest) {
             newest = confirmed ? confirmed->at : 0;
             chosen = place;
@@ -234,7 +234,7 @@ void Building::trench(const Json& place)
         each["by_competent"] = is_competent(each);
     q_.trench = records::read_trench(trench);
     if (place.contains("thread"))
-        q_.thread = records::read_strutting(place["thread"]);
+        q_.thread = records::read_strutting(place.at("thread"));
 }
 
 void Building::plan_and_place()
@@ -242,7 +242,7 @@ void Building::plan_and_place()
     const Json place = place_in_plan();
     if (place.empty())
         return;
-    Json confirmed = {{"id", place["id"]},
+    Json confirmed = {{"id", place.at("id")},
                       {"confirmed", doc(book_, "place", at_site(place.value("id", ""))).value("looks", Json::array())}};
     q_.place = records::read_place(confirmed);
     trench(place);

@@ -88,7 +88,7 @@ void ItemsOfQuestion::add_papers(Item& item, const std::string& unit) const
 void ItemsOfQuestion::add_stops(Item& item, const std::string& unit) const
 {
     for (const Fact& fact : book_.facts_about("stop", unit)) {
-        const Json& lifted = fact.doc["lifted"];
+        const Json& lifted = fact.doc.at("lifted");
         const bool entitled =
             std::any_of(lifted.begin(), lifted.end(), [](const Json& each) { return may_clear(written_as(each)); });
         item.stops.push_back({fact.doc.value("id", ""), entitled});
@@ -105,7 +105,7 @@ Item ItemsOfQuestion::item(const std::string& unit) const
     item.tag = label(unit);
     const Json whereabouts = doc(book_, "whereabouts", unit);
     if (whereabouts.contains("at_site"))
-        item.at_site = whereabouts["at_site"].get<std::string>();
+        item.at_site = whereabouts.at("at_site").get<std::string>();
     item.off_hire = flag(whereabouts, "off_hire");
     item.scrapped = flag(whereabouts, "scrapped");
     add_stops(item, unit);
@@ -153,7 +153,7 @@ std::vector<Event> ItemsOfQuestion::events() const
         Event event = records::read_event(fact.doc);
         event.units = labels(std::move(event.units));
         for (std::size_t i = 0; i < event.assessments.size(); ++i)
-            event.assessments[i].by_competent = is_competent(fact.doc["assessments"][i]);
+            event.assessments[i].by_competent = is_competent(fact.doc.at("assessments").at(i));
         events.push_back(std::move(event));
     }
     return events;
@@ -163,7 +163,7 @@ std::vector<Clearing> ItemsOfQuestion::clearings() const
 {
     std::vector<Clearing> clearings;
     for (const Fact& fact : facts_about_all(book_, "defect", units_))
-        for (const Json& each : fact.doc["cleared"])
+        for (const Json& each : fact.doc.at("cleared"))
             clearings.push_back(
                 {of_unit(label(fact.doc.value("unit", "")), fact.doc.value("id", "")), is_competent(each)});
     return clearings;
@@ -175,13 +175,14 @@ std::vector<Answer> ItemsOfQuestion::answers() const
     for (const Fact& fact : facts_about_all(book_, "check", units_)) {
         if (!fact.open && fact.doc.value("at", std::int64_t{0}) < now_.count() - answers_asked_for)
             continue;
-        for (Json each : fact.doc["answers"]) {
+        for (Json each : fact.doc.at("answers")) {
             for (Json& cleared : each["cleared"])
                 cleared["entitled"] = may_clear(written_as(cleared));
-            each.update(
-                {{"unit", label(fact.doc["unit"].get<std::string>())}, {"at", fact.doc["at"]}, {"by", fact.doc["by"]}});
+            each.update({{"unit", label(fact.doc.at("unit").get<std::string>())},
+                         {"at", fact.doc.at("at")},
+                         {"by", fact.doc.at("by")}});
             if (fact.doc.contains("machine"))
-                each["machine"] = label(fact.doc["machine"].get<std::string>());
+                each["machine"] = label(fact.doc.at("machine").get<std::string>());
             answers.push_back(records::read_answer(each));
         }
     }

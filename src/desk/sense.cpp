@@ -77,6 +77,13 @@ void check_correction(const Entry& entry)
         throw FormError{"body: what the record should have said is missing; a body, or \"void\": true, is needed"};
 }
 
+void check_clearing(const Entry& entry)
+{
+    if (!entry.body.contains("check") && !entry.body.contains("defect"))
+        throw FormError{"check: what is cleared is missing; the hash of a check or of a defect's record, or defect, "
+                        "the id of a report's defect, is needed"};
+}
+
 } // namespace
 
 void check_sense(const Book& book, const Entry& entry)
@@ -97,6 +104,8 @@ void check_sense(const Book& book, const Entry& entry)
         check_page(entry);
     if (entry.kind == "correction")
         check_correction(entry);
+    if (entry.kind == "defect_cleared")
+        check_clearing(entry);
 }
 
 void check_new(const Book& book, const Entry& entry)

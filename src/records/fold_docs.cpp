@@ -306,7 +306,7 @@ void fill_defect(Fact& fact, const Said& said)
     for (const Record& each : said) {
         fact.doc["cleared"].push_back(
             {{"by", each.entry.who}, {"roles", each.entry.roles}, {"remedy", each.entry.body["remedy"]}});
-        fact.doc.update({{"id", each.entry.body["defect"]}, {"unit", each.entry.about}});
+        fact.doc.update({{"id", each.entry.body.value("defect", "")}, {"unit", each.entry.about}});
         fact.about.push_back(each.entry.about);
     }
 }

@@ -1,6 +1,7 @@
 #include "form.hpp"
 
 #include <algorithm>
+#include <limits>
 
 namespace cotter::records {
 
@@ -44,6 +45,13 @@ void refuse(const std::string& place, const Json& value, std::string_view accept
     throw FormError{place + ": " + shown(value) + " is not accepted; " + std::string{accepted} + " is"};
 }
 
+bool is_whole(const Json& value)
+{
+    return value.is_number_integer() &&
+           !(value.is_number_unsigned() &&
+             value.get<std::uint64_t>() > static_cast<std::uint64_t>(std::numeric_limits<std::int64_t>::max()));
+}
+
 Json parse_strictly(std::string_view text)
 {
     DoubledKeys doubled;
@@ -73,7 +81,7 @@ void Reader::finish() const
 
 std::int64_t Reader::read_count(const Json& json, const std::string& place, Bounds bounds)
 {
-    const bool fits = json.is_number_integer() && json >= bounds.least && json <= bounds.greatest;
+    const bool fits = is_whole(json) && json >= bounds.least && json <= bounds.greatest;
     if (!fits)
         refuse(place, json,
                "a whole number from " + std::to_string(bounds.least) + " to " + std::to_string(bounds.greatest));

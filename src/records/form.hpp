@@ -31,6 +31,9 @@ public:
 std::string shown(const Json& value);
 [[noreturn]] void refuse(const std::string& place, const Json& value, std::string_view accepted);
 
+// A whole number that 64 bits with a sign hold: nlohmann would read a greater one as another, and cut a fraction off.
+bool is_whole(const Json& value);
+
 // The text as one JSON value; a doubled key, trailing text or a number outside 64 bits is a FormError.
 Json parse_strictly(std::string_view text);
 

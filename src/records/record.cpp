@@ -27,19 +27,27 @@ std::string encode(const Record& record)
     return json.dump();
 }
 
+std::int64_t whole(const Json& json, const char* field)
+{
+    const Json& value = json.at(field);
+    if (!is_whole(value))
+        refuse(field, value, "a whole number");
+    return value.get<std::int64_t>();
+}
+
 Entry entry_of(const Json& json)
 {
     Entry e;
     e.about = json.at("about").get<std::string>();
     e.after = json.at("after").get<std::vector<std::string>>();
-    e.at = rules::Instant{json.at("at").get<std::int64_t>()};
+    e.at = rules::Instant{whole(json, "at")};
     e.body = json.at("body");
     e.boot = json.at("boot").get<std::string>();
-    e.boot_seconds = json.at("boot_seconds").get<std::int64_t>();
+    e.boot_seconds = whole(json, "boot_seconds");
     e.by = json.at("by").get<std::string>();
     e.how = json.at("how").get<std::string>();
     e.kind = json.at("kind").get<std::string>();
-    e.roles = json.at("roles").get<std::vector<std::string>>();
+    e.roles = json.value("roles", std::vector<std::string>{}); // older records have none, and clear nothing
     e.who = json.at("who").get<std::string>();
     const auto day = rules::parse_day(json.at("day").get<std::string>());
     if (!day)
@@ -68,10 +76,10 @@ try {
     const Json json = Json::parse(bytes);
     Record record;
     record.device = json.at("device").get<std::string>();
-    record.seq = json.at("seq").get<std::int64_t>();
+    record.seq = whole(json, "seq");
     record.prev = json.at("prev").get<std::string>();
     record.entry = entry_of(json);
-    if (json.at("body_version").get<std::int64_t>() > body_version)
+    if (whole(json, "body_version") > body_version)
         throw FormError{"body_version: a newer program wrote this record"};
     record.hash = record_hash(bytes);
     record.bytes = std::move(bytes);

@@ -326,6 +326,13 @@ TEST_CASE("a correction's body is asked what the record was asked")
                    "attachment"));
 }
 
+TEST_CASE("clearing a defect says which")
+{
+    CHECK(is_about(refusal(Staffed{}, entry("defect_cleared", "cl-02", {{"remedy", "renewed"}}, "oakes")), "check"));
+    CHECK(refusal(Staffed{}, entry("defect_cleared", "cl-02", {{"remedy", "renewed"}, {"defect", "d-1"}}, "oakes")) ==
+          "");
+}
+
 TEST_CASE("a deed is cleared by a record of the kind that can be cleared")
 {
     records::Record pipe;

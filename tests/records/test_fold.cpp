@@ -187,6 +187,13 @@ TEST_CASE("a comparison on one device does not prove what another changed meanwh
     CHECK(devices.doc("pipe", "p")["compared"].empty());
 }
 
+TEST_CASE("a clearing that does not say of what clears nothing, and can be folded")
+{
+    Devices devices;
+    devices.write(0, "defect_cleared", "u-1", {{"remedy", "renewed"}}, 1);
+    CHECK(devices.doc("defect", "u-1 ")["id"] == "");
+}
+
 TEST_CASE("a stop called and lifted by two who did not know of each other keeps both")
 {
     Devices devices;

@@ -76,6 +76,12 @@ TEST_CASE("a wrong type anywhere is refused with its place and what is accepted"
     CHECK(tried > 800);
 }
 
+TEST_CASE("a number too great for 64 bits with a sign is refused, and not read as one below nought")
+{
+    for (const char* number : {"9223372036854775808", "18446744073709551615", "18446744073709551616"})
+        CHECK(said_against(std::string{R"({"id": "q", "items": [{"tag": "A", "mass_kg": )"} + number + "}]}") != "");
+}
+
 TEST_CASE("an unknown field anywhere is refused by its place")
 {
     std::vector<Place> places = places_in(records::question_schema());

@@ -1,10 +1,12 @@
-// every_failure [--step N]: each signing of a shift, making, opening, verifying and rebuilding a store, with the n-th
-// thing asked of the disk, or the n-th allocation, failing: once, or that and all after it; n from 0 on until nothing
-// fails any more, in steps of N (default 1). Afterwards the store opens, is whole and holds all that was acknowledged.
+// every_failure STORES [--step N]: each signing of a shift, making, opening, verifying and rebuilding a store, and
+// migrating the oldest of the folder STORES, with the n-th thing asked of the disk, or the n-th allocation, failing:
+// once, or that and all after it; n from 0 on until nothing fails any more, in steps of N (default 1). Afterwards the
+// store opens, is whole and holds all that was acknowledged.
 // Exit 0: so it was, and every failure was told in one line; 1: not so; 2: bad arguments.
 
 #include "a_shift.hpp"
 #include "allocator.hpp"
+#include "db/stores/load.hpp"
 #include "folder.hpp"
 #include "io_log.hpp"
 #include "store.hpp"
@@ -103,6 +105,8 @@ bool try_one(const Operation& operation, Failing what, long n, const Folder& pre
     }
     const bool failed = has_failed(what);
     stop_failing();
+    if (!failed && !was_done)
+        tally.say(operation.name, what, n, "not done, and nothing failed");
     if (!failed)
         return false;
     ++tally.failures;
@@ -163,14 +167,23 @@ void try_making(const Folder& used, long step, Tally& tally)
         }
 }
 
+void try_migrating(const fs::path& stores, const Folder& prepared, const Folder& used, long step, Tally& tally)
+{
+    constexpr std::int64_t records = 18;
+    prepared.clear();
+    load_store(stores, 1, prepared.book());
+    const Operation migrating{"migrating", [](const fs::path& book) { db::Store::open(book)->check_on_opening(); }, 0};
+    try_all(migrating, prepared, records, used, step, tally);
+}
+
 } // namespace
 
 int main(int count, char** words)
 {
     long step = 1;
-    if (count == 3 && std::string{words[1]} == "--step")
-        step = std::max(1L, std::atol(words[2]));
-    else if (count != 1)
+    if (count == 4 && std::string{words[2]} == "--step")
+        step = std::max(1L, std::atol(words[3]));
+    else if (count != 2)
         return 2;
     Allocator::install();
     IoLog::install();
@@ -185,6 +198,7 @@ int main(int count, char** words)
     }
     for (const Operation& operation : readings())
         try_all(operation, prepared, before, used, step, tally);
+    try_migrating(words[1], prepared, used, step, tally);
     std::cout << tally.failures << " failures, " << tally.wrong << " wrong\n";
     return tally.wrong == 0 ? 0 : 1;
 }

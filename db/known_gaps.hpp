@@ -1,0 +1,41 @@
+#pragma once
+
+// Records that were lost from a damaged book: the device that carries it on names them in its first record.
+
+#include "form.hpp"
+#include "record.hpp"
+
+#include <SQLiteCpp/Database.h>
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace cotter::db {
+
+// Records `first` to `last` of a device; `last` 0: from `first` on, to an end that nobody knows.
+struct Lost {
+    std::string device;
+    std::int64_t first = 0, last = 0;
+    std::int64_t after = 0, before = 0; // UTC seconds of the records kept on both sides; 0 for none
+    std::string public_key;             // of the device, where its first record is lost
+};
+
+records::Json json_of(const Lost& lost);
+
+// What a device's first record names, if that device signed it.
+std::vector<Lost> named_lost(const records::Record& first);
+
+class KnownGaps {
+public:
+    explicit KnownGaps(SQLite::Database& database) : database_{database} {}
+    bool has(const std::string& device, std::int64_t first, std::int64_t last);
+    std::string public_key(const std::string& device); // "" if it is not named
+    const std::vector<Lost>& all();                    // read once one is asked for
+
+private:
+    SQLite::Database& database_;
+    std::optional<std::vector<Lost>> all_;
+};
+
+} // namespace cotter::db
