@@ -41,12 +41,17 @@ void add_plan(CLI::App& app, Chosen& chosen);
 void add_board(CLI::App& app, Chosen& chosen);
 void add_bundle(CLI::App& app, Chosen& chosen);
 void add_day(CLI::App& app, Chosen& chosen);
+void add_import(CLI::App& app, Chosen& chosen);
+void add_export(CLI::App& app, Chosen& chosen);
 void add_verify(CLI::App& app, Chosen& chosen);
 void add_screens(CLI::App& app, Chosen& chosen);
 void add_help(CLI::App& app, Chosen& chosen);
 
 // One object on a line as JSON, or its fields a line each for people.
 void print(const Json& object, bool as_json, std::ostream& out = std::cout);
+
+// Without line ends and other characters that a terminal acts on.
+std::string one_line(std::string text);
 
 // The whole program, without the process: arguments in, exit code out.
 int run(int count, const char* const* arguments);

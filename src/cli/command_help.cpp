@@ -2,6 +2,7 @@
 
 #include "command.hpp"
 #include "help_examples.hpp"
+#include "import_help.hpp"
 #include "kinds.hpp"
 
 #include <algorithm>
@@ -96,6 +97,12 @@ int run(const Options& options)
 {
     if (options.word == "record")
         return options.kind.empty() ? list_kinds() : explain_kind(options);
+    if ((options.word == "import" || options.word == "export") && !options.kind.empty()) {
+        explain_list(options.kind, std::cout);
+        return done;
+    }
+    if (options.word == "import")
+        explain_import(std::cout);
     if (!options.word.empty())
         return explain_word(options.word);
     std::cout << "Cotter supports, and never replaces, the lift plan, the maker's instructions, local law and "
@@ -133,6 +140,8 @@ const std::vector<std::pair<std::string, std::string>>& examples()
         {"board", "cotter board --store BOOK --within 14"},
         {"day", "cotter day --store BOOK --text"},
         {"bundle", "cotter bundle --store BOOK --unit CL-02 --from 2026-11-01 --to 2026-11-25 --into BOOK.bundle"},
+        {"export", "cotter export units --store BOOK --to BOOK.units.csv"},
+        {"import", "cotter import units --store BOOK --as quill --preview BOOK.units.csv"},
         {"verify", "cotter verify --store BOOK"},
         {"rebuild", "cotter rebuild --store BOOK"},
         {"cab", "cotter cab --store BOOK"},
@@ -146,7 +155,7 @@ void add_help(CLI::App& app, Chosen& chosen)
     auto options = std::make_shared<Options>();
     auto* command = app.add_subcommand("help", "Explains a command, or a kind of record");
     command->add_option("word", options->word, "a command");
-    command->add_option("kind", options->kind, "with record: a kind");
+    command->add_option("kind", options->kind, "with record: a kind; with import: a list");
     command->add_flag("--schema", options->schema, "with record KIND: its JSON Schema");
     command->callback([options, &chosen] { chosen = [options] { return run(*options); }; });
 }

@@ -21,4 +21,14 @@ void print(const Json& object, bool as_json, std::ostream& out)
         out << key << ": " << text_of(value) << '\n';
 }
 
+std::string one_line(std::string text)
+{
+    for (char& c : text)
+        if (static_cast<unsigned char>(c) < ' ' || c == '\x7f')
+            c = ' ';
+    while (!text.empty() && text.back() == ' ')
+        text.pop_back();
+    return text;
+}
+
 } // namespace cotter::cli

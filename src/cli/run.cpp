@@ -6,16 +6,6 @@ namespace cotter::cli {
 
 namespace {
 
-std::string one_line(std::string text)
-{
-    for (char& c : text)
-        if (static_cast<unsigned char>(c) < ' ' || c == '\x7f')
-            c = ' ';
-    while (!text.empty() && text.back() == ' ')
-        text.pop_back();
-    return text;
-}
-
 int refuse(const std::string& why)
 {
     std::cout.flush();
@@ -46,9 +36,9 @@ void refuse_other_than_text(int count, const char* const* arguments)
 void add_all(CLI::App& app, Chosen& chosen)
 {
     for (const auto add :
-         {add_due,   add_weigh,   add_sling,  add_reach,   add_thread,  add_judge,   add_lift, add_record,
-          add_list,  add_receipt, add_backup, add_salvage, add_page,    add_witness, add_pin,  add_plan,
-          add_board, add_day,     add_bundle, add_verify,  add_screens, add_help})
+         {add_due,   add_weigh,   add_sling,  add_reach,   add_thread, add_judge,   add_lift,    add_record,
+          add_list,  add_receipt, add_backup, add_salvage, add_page,   add_witness, add_pin,     add_plan,
+          add_board, add_import,  add_export, add_day,     add_bundle, add_verify,  add_screens, add_help})
         add(app, chosen);
 }
 

@@ -39,6 +39,9 @@ void need_one_of(const Book& book, const Entry& entry, const Roles& allowed, con
                           list_of(allowed)};
 }
 
+// Whoever has a role was admitted; only for others is the book searched for an admission.
+bool is_open_to(const Book& book, const std::string& who) { return roles_of(book, who).empty() && !is_staffed(book); }
+
 Roles roles_in(const Json& schema, const char* key) { return schema.value(key, Roles{}); }
 
 // The first who is admitted begins the book; afterwards nobody admits himself.
@@ -123,7 +126,7 @@ void check_entitled(const Book& book, const Entry& entry)
     if (entry.kind == "correction")
         return check_correction(book, entry);
     const records::Kind* kind = records::find_kind(entry.kind);
-    if (kind && kind->schema.contains("x-by") && is_staffed(book))
+    if (kind && kind->schema.contains("x-by") && !is_open_to(book, entry.who))
         need_one_of(book, entry, roles_in(kind->schema, "x-by"), "record " + entry.kind);
 }
 

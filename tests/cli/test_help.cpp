@@ -75,8 +75,8 @@ TEST_CASE("the help of a word has the same example, and every word has one")
         CHECK(ran.code == 0);
         CHECK(contains(ran.out, example.command));
     }
-    for (const char* word :
-         {"due", "weigh", "sling", "reach", "thread", "judge", "lift", "record", "board", "plan", "verify", "rebuild"})
+    for (const char* word : {"due", "weigh", "sling", "reach", "thread", "judge", "lift", "record", "board", "plan",
+                             "verify", "rebuild", "import", "export"})
         CHECK(seen.contains(word));
 }
 
@@ -98,7 +98,7 @@ TEST_CASE("a command, an option or a word too many is refused in one line that n
 TEST_CASE("help that is asked for by an option is no error")
 {
     for (const char* word : {"due", "weigh", "sling", "reach", "thread", "judge", "lift", "record", "board", "plan",
-                             "verify", "rebuild", "help"}) {
+                             "verify", "rebuild", "import", "export", "help"}) {
         const Ran ran = call({word, "--help"});
         CAPTURE(std::string{word});
         CHECK(ran.code == 0);

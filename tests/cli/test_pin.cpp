@@ -125,6 +125,25 @@ TEST_CASE("a line cannot say that a PIN was given, and what a role may not write
     CHECK(book.count("person") == 2);
 }
 
+TEST_CASE("a list is previewed without a PIN and imported with one")
+{
+    const OwnBook book;
+    const fs::path list = book.scratch.folder() / "pipes.csv";
+    write_bytes(list, "id,name\np-1,DN 450 (invented)\n");
+    const auto import = [&](std::vector<std::string> more) {
+        std::vector<std::string> words{"import", "pipes", "--store", book.path(), "--as", "quill"};
+        words.insert(words.end(), more.begin(), more.end());
+        words.push_back(list.string());
+        return call(words);
+    };
+    CHECK(import({"--preview"}).code == 0);
+    CHECK(book.count("pin_tried") == 0);
+    CHECK(is_one_line(import({}), "--pin-file"));
+    CHECK(book.count("pipe") == 0);
+    CHECK(import({"--pin-file", book.pin("quill", "402716")}).code == 0);
+    CHECK(book.count("pipe") == 1);
+}
+
 TEST_CASE("a sample book asks no PIN and takes none")
 {
     Scratch scratch;
