@@ -20,6 +20,14 @@ std::string answered(const rules::Question& question)
     return cli::decision_json(question, decision).dump(-1, ' ', false, records::Json::error_handler_t::replace);
 }
 
+const records::Json& part_of(const records::Json& given, const std::string& key)
+{
+    static const records::Json nothing;
+    if (given.is_array())
+        return std::stoul(key) < given.size() ? given[std::stoul(key)] : nothing;
+    return given.is_object() && given.contains(key) ? given[key] : nothing;
+}
+
 // Every number that was read is the one that stood there; as text, since nlohmann compares some that differ as equal.
 void must_have_the_numbers_of(const records::Json& written, const records::Json& given)
 {
@@ -27,8 +35,7 @@ void must_have_the_numbers_of(const records::Json& written, const records::Json&
         must(written.dump() == given.dump(), "a number is read as it stands");
     if (written.is_structured())
         for (const auto& [key, each] : written.items())
-            written.is_array() ? must_have_the_numbers_of(each, given[std::stoul(key)])
-                               : must_have_the_numbers_of(each, given[key]);
+            must_have_the_numbers_of(each, part_of(given, key));
 }
 
 } // namespace
