@@ -115,7 +115,7 @@ Lock::Left Lock::draw(Sheet& sheet)
     if (asked_ == Asked::none) {
         std::size_t page = 0;
         const Choice choice{desk::shown_name(outside_.book, person_) + " has no PIN yet",
-                            "A supervisor, manager or appointed person sets one: Site, People today, Set a PIN.",
+                            "A supervisor, manager or appointed person sets one: Site, People, Set a PIN.",
                             {},
                             false,
                             "Back"};

@@ -88,9 +88,9 @@ double Site::buttons_mm(const Sheet& sheet) { return button_columns(sheet) == 7 
 void Site::buttons(Sheet& sheet, Page now)
 {
     const std::array<std::pair<const char*, Page>, 7> all{{{"By week", Page::due},
-                                                           {"Stopped now", Page::stopped},
+                                                           {"Stopped", Page::stopped},
                                                            {"Place", Page::place},
-                                                           {"People today", Page::people},
+                                                           {"People", Page::people},
                                                            {"Compare", Page::compare},
                                                            {"This day", Page::today},
                                                            {"Leave", Page::gone}}};

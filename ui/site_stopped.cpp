@@ -101,7 +101,7 @@ void Site::clock(Sheet& sheet)
                   false,
                   "Back"};
     if (supervisor().empty())
-        choice.hint = "No supervisor is named for today. Name one under People today; then confirm.";
+        choice.hint = "No supervisor is named for today. Name one under People; then confirm.";
     else
         choice.options = {{"Yes, it is", desk::shown_name(outside_.book, supervisor()), figures::Sign::in_order}};
     const auto pressed = ask(sheet, choice);

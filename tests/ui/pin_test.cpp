@@ -159,7 +159,7 @@ TEST_CASE("the supervisor admits somebody new, who chooses a PIN twice alike, an
     OwnBook book;
     book.staff();
     Rig rig{book.store(), ui::Door::site};
-    rig.tap("People today");
+    rig.tap("People");
     rig.tap("Admit a person");
     type(rig, hallams);
     rig.tap("Somebody new");
@@ -197,7 +197,7 @@ TEST_CASE("another signaller is one touch")
     OwnBook book;
     book.staff();
     Rig rig{book.store(), ui::Door::site};
-    rig.tap("People today");
+    rig.tap("People");
     rig.tap("Supervisor");
     rig.tap("hallam");
     type(rig, hallams);
@@ -212,7 +212,7 @@ TEST_CASE("where nobody has a PIN yet, who may admit people chooses the first at
 {
     OwnBook book;
     Rig rig{book.store(), ui::Door::site};
-    rig.tap("People today");
+    rig.tap("People");
     rig.tap("Supervisor");
     rig.tap("hallam");
     CHECK(rig.shows("choose a PIN"));
