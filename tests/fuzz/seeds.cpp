@@ -77,6 +77,7 @@ void of_text(const fs::path& folder, const records::DeviceKey& key)
         numbers.add(text);
     Seeds store{folder, "store"};
     store.add(std::string{"\x01\x00\x10\x00\x03", 5});
+    Seeds{folder, "csv_in"}.add("id;Wall (mm);name\r\np-1;67;\"DN 450; \"\"left\"\" (invented)\"\r\np-2;;=1+1\r\n");
     Seeds charts{folder, "chart_csv"};
     for (const auto& each : fs::directory_iterator{fs::path{COTTER_SOURCE} / "sample_site/charts"})
         charts.add(bytes_in(each.path()));
