@@ -1,8 +1,8 @@
 #include "files.hpp"
 
-#include "key_file.hpp"
 #include "signing.hpp"
 #include "store_error.hpp"
+#include "whole_file.hpp"
 
 #include <fstream>
 #include <iterator>
@@ -38,20 +38,9 @@ bool is_name(const std::string& name)
 
 void Files::write(const std::string& name, const std::string& bytes) const
 {
-    std::error_code failed;
+    std::error_code failed; // then the file cannot be written, and says so
     fs::create_directories(folder_, failed);
-    const fs::path path = folder_ / name, unfinished = folder_ / (name + ".new");
-    {
-        std::ofstream out{unfinished, std::ios::binary | std::ios::trunc};
-        out.write(bytes.data(), static_cast<std::streamsize>(bytes.size()));
-        if (!out.flush())
-            throw StoreError{unfinished.string() + ": cannot be written; is the disk full?"};
-    }
-    sync_path(unfinished);
-    fs::rename(unfinished, path, failed);
-    if (failed)
-        throw StoreError{path.string() + ": cannot be written; a folder that you may write is accepted"};
-    sync_path(folder_);
+    write_whole_file(folder_ / name, bytes);
 }
 
 std::string Files::keep(const fs::path& picture) const

@@ -189,7 +189,7 @@ void Compare::beside(Sheet& sheet)
 {
     sheet.fill({0, 0, sheet.width(), sheet.height()}, day.ground);
     const double bottom = sheet.height() - title_height(sheet) - bare.target - 4, h = bottom - head_mm;
-    const bool wide = sheet.width() > 180;
+    const bool wide = !sheet.is_narrow();
     const Box left{0, head_mm, wide ? sheet.width() * 0.55 : sheet.width(), wide ? h : h * 0.5};
     page(sheet, left);
     lines(sheet,

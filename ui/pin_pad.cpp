@@ -63,7 +63,7 @@ PinPad::Press PinPad::draw(Sheet& sheet, const Words& words)
 {
     read_keyboard();
     sheet.fill({0, 0, sheet.width(), sheet.height()}, day.ground);
-    const bool wide = sheet.width() > 180;
+    const bool wide = !sheet.is_narrow();
     const double pad_h = 4 * glove.target + 3 * glove.gap,
                  text_w = wide ? sheet.width() - pad_w - 3 * margin : sheet.width() - 2 * margin;
     const double key_w = wide ? (pad_w - 2 * glove.gap) / 3 : (sheet.width() - 2 * margin - 2 * glove.gap) / 3;

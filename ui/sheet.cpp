@@ -39,6 +39,8 @@ Sheet::Sheet(const Theme& theme, Spy spy) : theme_{theme}, spy_{std::move(spy)},
 double Sheet::width() const { return static_cast<double>(ImGui::GetIO().DisplaySize.x) / theme_.px_per_mm(); }
 double Sheet::height() const { return static_cast<double>(ImGui::GetIO().DisplaySize.y) / theme_.px_per_mm(); }
 
+bool Sheet::is_narrow() const { return width() < 170; }
+
 void Sheet::fill(const Box& box, ImU32 colour)
 {
     list_->AddRectFilled(px(box.x, box.y), px(box.x + box.w, box.y + box.h), colour);

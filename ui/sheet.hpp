@@ -30,8 +30,9 @@ class Sheet {
 public:
     explicit Sheet(const Theme& theme, Spy spy = {});
 
-    double width() const;  // mm
-    double height() const; // mm
+    double width() const;   // mm
+    double height() const;  // mm
+    bool is_narrow() const; // then things stand under each other
     const Theme& theme() const { return theme_; }
 
     void fill(const Box& box, ImU32 colour);

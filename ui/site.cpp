@@ -79,22 +79,22 @@ namespace {
 
 constexpr double button_gap = 3, button_row_mm = 12.8;
 
-std::size_t button_columns(const Sheet& sheet) { return sheet.width() < 170 ? 4 : 7; }
+std::size_t button_rows(const Sheet& sheet) { return sheet.is_narrow() ? 2 : 1; }
 
 } // namespace
 
-double Site::buttons_mm(const Sheet& sheet) { return button_columns(sheet) == 7 ? button_row_mm : 2 * button_row_mm; }
+double Site::buttons_mm(const Sheet& sheet) { return static_cast<double>(button_rows(sheet)) * button_row_mm; }
 
 void Site::buttons(Sheet& sheet, Page now)
 {
-    const std::array<std::pair<const char*, Page>, 7> all{{{"By week", Page::due},
-                                                           {"Stopped", Page::stopped},
-                                                           {"Place", Page::place},
-                                                           {"People", Page::people},
-                                                           {"Compare", Page::compare},
-                                                           {"This day", Page::today},
-                                                           {"Leave", Page::gone}}};
-    const std::size_t columns = button_columns(sheet);
+    constexpr std::array<std::pair<const char*, Page>, 7> all{{{"By week", Page::due},
+                                                               {"Stopped", Page::stopped},
+                                                               {"Place", Page::place},
+                                                               {"People", Page::people},
+                                                               {"Compare", Page::compare},
+                                                               {"This day", Page::today},
+                                                               {"Leave", Page::gone}}};
+    const std::size_t rows = button_rows(sheet), columns = (all.size() + rows - 1) / rows;
     const double w = (sheet.width() - static_cast<double>(columns + 1) * button_gap) / static_cast<double>(columns);
     const double top = sheet.height() - title_height(sheet) - buttons_mm(sheet) + 1;
     for (std::size_t i = 0; i < all.size(); ++i) {
@@ -116,7 +116,7 @@ void Site::due(Sheet& sheet)
     for (const auto& row : rows()) {
         if (row.scrapped())
             continue;
-        marks.push_back(mark_of(row, today, sheet.width() < 170));
+        marks.push_back(mark_of(row, today, sheet.is_narrow()));
         stops += row.stopped() ? 1 : 0;
     }
     sheet.fill({0, 0, sheet.width(), sheet.height()}, day.ground);

@@ -14,8 +14,7 @@ using records::Json;
 
 namespace {
 
-bool is_narrow(const Sheet& sheet) { return sheet.width() < 170; }
-double line_height(const Sheet& sheet) { return is_narrow(sheet) ? 26 : 15; }
+double line_height(const Sheet& sheet) { return sheet.is_narrow() ? 26 : 15; }
 
 } // namespace
 
@@ -58,7 +57,7 @@ void Site::draw_line(Sheet& sheet, const Line& line, double y)
     const double w = sheet.width() - (has_button ? 58 : 20);
     sheet.sign(line.stops ? figures::Sign::stop : figures::Sign::warning, 8, y + 5, 8);
     sheet.wrapped({16, y + 1, w, 0}, Letter::bold, line.headline, 1);
-    sheet.wrapped({16, y + 7, w, 0}, Letter::second, line.detail, is_narrow(sheet) ? 3 : 1, day.second);
+    sheet.wrapped({16, y + 7, w, 0}, Letter::second, line.detail, sheet.is_narrow() ? 3 : 1, day.second);
     if (has_button && sheet.button("Confirm", {sheet.width() - 38, y + 1, 34, bare.target})) {
         notice_ = line.notice;
         go(Page::clock);

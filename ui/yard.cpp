@@ -37,14 +37,12 @@ std::string setting_and_place(const desk::BoardRow& row, const records::Book& bo
     return (row.setting.empty() ? "" : "set to " + row.setting + ", ") + where(row, book);
 }
 
-bool is_narrow(const Sheet& sheet) { return sheet.width() < 170; }
-
-double line_height(const Sheet& sheet) { return is_narrow(sheet) ? 28 : 19; }
+double line_height(const Sheet& sheet) { return sheet.is_narrow() ? 28 : 19; }
 
 // Beside each other where the glass is wide, under each other where it is not.
 void draw_line(Sheet& sheet, const desk::BoardRow& row, const records::Book& book, double y)
 {
-    const bool narrow = is_narrow(sheet);
+    const bool narrow = sheet.is_narrow();
     const double half = narrow ? 14 : sheet.width() * 0.45, w = sheet.width() - half - 3, second = narrow ? 13.8 : 0;
     if (const auto sign = sign_of(row))
         sheet.sign(*sign, 7, y + 5.6, 7.5);

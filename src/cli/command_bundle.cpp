@@ -61,7 +61,10 @@ try {
 int run(const Options& options)
 {
     Session session{open_store(store_or_own(options.store)), options.at, !options.as.empty()};
-    session.sign_in(options.as, options.pin_file);
+    if (!options.as.empty()) {
+        session.watch_the_clock_now();
+        session.sign_in(options.as, options.pin_file);
+    }
     db::Store& store = session.store();
     if (store.state().damaged)
         return shown_from(store);

@@ -7,7 +7,7 @@
 #include "lines.hpp"
 #include "pins.hpp"
 #include "progress.hpp"
-#include "session.hpp"
+#include "writer.hpp"
 #include "written.hpp"
 
 #include <iterator>
@@ -18,9 +18,9 @@ namespace cotter::cli {
 namespace {
 
 struct Options {
-    std::string what, store, as, pin_file, file;
-    Given at{"--at", ""};
-    bool preview = false, json = false;
+    Writer writer;
+    std::string what, file;
+    bool preview = false;
 };
 
 // One byte more than a table may have is enough to refuse it.
@@ -92,11 +92,11 @@ void print_sum(const desk::Import& import, bool preview)
 void print_import(const Options& options, desk::What what, const desk::Import& import)
 {
     for (const desk::Imported& each : import.things)
-        if (options.json)
+        if (options.writer.json)
             print(to_json(each), true);
         else if (options.preview)
             print_thing(each);
-    if (options.json)
+    if (options.writer.json)
         return;
     print_sum(import, options.preview);
     const bool is_compared = what == desk::What::pipes || what == desk::What::charts;
@@ -105,12 +105,10 @@ void print_import(const Options& options, desk::What what, const desk::Import& i
                      "`cotter help record compared`\n";
 }
 
-// All in one transaction, with what the clock makes necessary in front. What is asked of each record counts them.
-void write(Session& session, const Options& options, desk::Import& import, Progress& progress)
+// All in one transaction. What is asked of each record counts them.
+void write(Session& session, const Options& options, const desk::Import& import, Progress& progress)
 {
-    std::vector<desk::Entry> entries = session.clock_notices();
-    const std::size_t notices = entries.size(), total = import.entries.size();
-    entries.insert(entries.end(), import.entries.begin(), import.entries.end());
+    const std::size_t total = import.entries.size();
     std::size_t written = 0;
     session.store().accept_by([&](const records::Book& book, records::Entry& entry) {
         if (!progress.at("writing", written++, total))
@@ -118,17 +116,16 @@ void write(Session& session, const Options& options, desk::Import& import, Progr
         desk::accept(book, entry);
     });
     try {
-        desk::write(session.store(), std::move(entries));
+        desk::write(session.store(), import.entries);
     } catch (const records::EntryError& e) {
-        throw BadInput{options.file + " line " + std::to_string(import.entry_lines.at(e.index - notices)) + ": " +
-                       e.what()};
+        throw BadInput{options.file + " line " + std::to_string(import.entry_lines.at(e.index)) + ": " + e.what()};
     }
 }
 
 // A preview asks no PIN, since nothing is written.
 desk::Hand hand_for(const Options& options, const Session& session)
 {
-    return options.preview ? desk::signed_by(session.hand(options.as)) : session.hand(options.as);
+    return options.preview ? desk::signed_by(session.hand(options.writer.as)) : session.hand(options.writer.as);
 }
 
 int run(const Options& options)
@@ -138,11 +135,10 @@ int run(const Options& options)
         throw BadInput{"WHAT: \"" + options.what + "\" is not accepted; " + names_of_lists() + " is"};
     Progress progress;
     const std::string table = read_file(options.file);
-    Session session{open_store(options.store), options.at, true};
-    if (!options.preview) // which writes nothing, not even a try
-        session.sign_in(options.as, options.pin_file);
-    if (!options.preview && desk::are_pins_asked(session.store()) && options.pin_file.empty())
-        throw BadInput{"--pin-file: in this book people sign with a PIN; a file with that of " + options.as +
+    Session session = options.preview ? Session{open_store(options.writer.store), options.writer.at, false}
+                                      : open_to_write(options.writer);
+    if (!options.preview && desk::are_pins_asked(session.store()) && options.writer.pin_file.empty())
+        throw BadInput{"--pin-file: in this book people sign with a PIN; a file with that of " + options.writer.as +
                        " is needed"};
     desk::Import import =
         prepare_import(session.store(), hand_for(options, session), *what, table,
@@ -164,12 +160,8 @@ void add_import(CLI::App& app, Chosen& chosen)
     auto options = std::make_shared<Options>();
     auto* command = app.add_subcommand("import", "A list of units, people, pipes, charts or plans into the book");
     command->add_option("what", options->what, "units, people, pipes, charts or plans")->required();
-    command->add_option("--store", options->store, "the book")->required();
-    command->add_option("--as", options->as, "who writes")->required();
+    add_writer_options(*command, options->writer, "who writes");
     command->add_flag("--preview", options->preview, "show what would change, and write nothing");
-    command->add_option("--pin-file", options->pin_file, "file with the PIN of who imports");
-    command->add_option("--at", options->at.text, "the clock of a sample book, YYYY-MM-DDThh:mm:ssZ");
-    command->add_flag("--json", options->json, "print an object for each of them");
     command->add_option("file", options->file, "CSV; - is standard input")->required();
     command->callback([options, &chosen] { chosen = [options] { return run(*options); }; });
 }

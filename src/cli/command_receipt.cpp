@@ -4,8 +4,8 @@
 #include "pages.hpp"
 #include "papers_out.hpp"
 #include "receipt.hpp"
-#include "session.hpp"
 #include "title_of_paper.hpp"
+#include "writer.hpp"
 #include "written.hpp"
 
 #include <memory>
@@ -15,28 +15,26 @@ namespace cotter::cli {
 namespace {
 
 struct Options {
-    std::string store, as, to, pin_file, pdf;
-    Given at{"--at", ""};
-    bool json = false;
+    Writer writer;
+    std::string to, pdf;
 };
 
 int run(const Options& options)
 {
     if (options.to.empty())
         throw BadInput{"--to: who has it is missing; a name, or where it is kept, is needed"};
-    Session session{open_store(options.store), options.at, true};
-    session.sign_in(options.as, options.pin_file);
+    Session session = open_to_write(options.writer);
     auto& store = session.store();
     const records::Receipt receipt = store.receipt(session.at());
     if (!options.pdf.empty())
-        write_file(
-            options.pdf,
-            receipt_pdf(title_block(store, "Receipt of the book", desk::current_site(store), options.as, session.at()),
-                        receipt, options.to),
-            "--pdf");
-    desk::write(store, {give_a_receipt(session.hand(options.as), store, receipt.head, options.to)});
+        write_file(options.pdf,
+                   receipt_pdf(title_block(store, "Receipt of the book", desk::current_site(store), options.writer.as,
+                                           session.at()),
+                               receipt, options.to),
+                   "--pdf");
+    desk::write(store, {give_a_receipt(session.hand(options.writer.as), store, receipt.head, options.to)});
     const std::string text = to_text(receipt);
-    if (options.json)
+    if (options.writer.json)
         print({{"records", receipt.head.seq}, {"head", receipt.head.hash}, {"receipt", text}}, true);
     else
         std::cout << text << '\n';
@@ -49,13 +47,9 @@ void add_receipt(CLI::App& app, Chosen& chosen)
 {
     auto options = std::make_shared<Options>();
     auto* command = app.add_subcommand("receipt", "A proof of how long the book is, to be kept elsewhere");
-    command->add_option("--store", options->store, "the book")->required();
-    command->add_option("--as", options->as, "who gives it out")->required();
+    add_writer_options(*command, options->writer, "who gives it out");
     command->add_option("--to", options->to, "who has it, or where it is kept")->required();
-    command->add_option("--pin-file", options->pin_file, "file with the PIN of who gives it out");
-    command->add_option("--at", options->at.text, "the clock of a sample book, YYYY-MM-DDThh:mm:ssZ");
     command->add_option("--pdf", options->pdf, "as a page with its QR code too, into this new file");
-    command->add_flag("--json", options->json, "print one JSON object");
     command->callback([options, &chosen] { chosen = [options] { return run(*options); }; });
 }
 

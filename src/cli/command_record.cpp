@@ -4,7 +4,7 @@
 #include "kinds.hpp"
 #include "lines.hpp"
 #include "local_time.hpp"
-#include "session.hpp"
+#include "writer.hpp"
 #include "written.hpp"
 
 #include <memory>
@@ -14,9 +14,8 @@ namespace cotter::cli {
 namespace {
 
 struct Options {
-    std::string kind, store, as, file, pin_file;
-    Given at{"--at", ""};
-    bool json = false;
+    Writer writer;
+    std::string kind, file;
 };
 
 struct Line {
@@ -124,7 +123,7 @@ bool makes_a_book(const Options& options, const Line& first)
 void make_book(const Options& options, const Line& line)
 {
     refuse_other_fields(line, options.kind == "any");
-    if (options.as.empty())
+    if (options.writer.as.empty())
         throw BadInput{"--as: who writes is missing; the id of a person is needed"};
     const Json body = line.json.value("body", Json::object());
     if (!body.is_object() || !body.contains("name") || !body["name"].is_string())
@@ -138,12 +137,12 @@ void make_book(const Options& options, const Line& line)
     db::NewBook facts;
     facts.device_name = body["name"].get<std::string>();
     facts.sample = body.value("sample", false);
-    const std::string at = text_in(line, "at", options.at.text);
+    const std::string at = text_in(line, "at", options.writer.at.text);
     if (!at.empty() && !facts.sample)
         throw BadInput{"--at: is accepted in a sample book only"};
     facts.at = at.empty() ? now() : instant({"--at", at});
     facts.day = rules::utc_day(facts.at);
-    db::Store::make(options.store, facts);
+    db::Store::make(options.writer.store, facts);
 }
 
 void print_written(const std::vector<records::Record>& written, bool as_json)
@@ -161,7 +160,7 @@ void print_written(const std::vector<records::Record>& written, bool as_json)
 class MadeBook {
 public:
     MadeBook(const Options& options, const Line& line)
-        : path_{options.store}, folder_{first_missing(std::filesystem::absolute(path_).parent_path())}
+        : path_{options.writer.store}, folder_{first_missing(std::filesystem::absolute(path_).parent_path())}
     {
         make_book(options, line);
     }
@@ -193,22 +192,18 @@ private:
     bool kept_ = false;
 };
 
-// What the clock makes necessary goes first, in the same transaction.
 std::vector<records::Record> write_all(Session& session, const Options& options, const std::vector<Line>& lines)
 {
     auto& store = session.store();
-    std::vector<records::Entry> entries = session.clock_notices();
-    const std::size_t notices = entries.size();
-    Making making{options, session.hand(options.as), store.state().sample,
+    std::vector<records::Entry> entries;
+    Making making{options, session.hand(options.writer.as), store.state().sample,
                   desk::zone_of(store, desk::current_site(store))};
     for (const Line& line : lines)
         entries.push_back(making.entry(line));
     try {
-        auto written = desk::write(store, std::move(entries));
-        written.erase(written.begin(), written.begin() + static_cast<std::ptrdiff_t>(notices));
-        return written;
+        return desk::write(store, std::move(entries));
     } catch (const records::EntryError& e) {
-        throw BadInput{"line " + std::to_string(lines.at(e.index - notices).number) + ": " + e.what()};
+        throw BadInput{"line " + std::to_string(lines.at(e.index).number) + ": " + e.what()};
     }
 }
 
@@ -219,22 +214,21 @@ int run(const Options& options)
         throw BadInput{"KIND: \"" + options.kind + "\" is not accepted; `cotter help record` lists the kinds"};
     std::vector<Line> lines = read_lines(options.file);
     std::optional<MadeBook> made;
-    if (!std::filesystem::exists(options.store) && makes_a_book(options, lines.front())) {
+    if (!std::filesystem::exists(options.writer.store) && makes_a_book(options, lines.front())) {
         made.emplace(options, lines.front());
         lines.erase(lines.begin());
     }
     std::vector<records::Record> written;
     if (made)
-        written = db::Store::open(options.store)->newest("device", 1);
+        written = db::Store::open(options.writer.store)->newest("device", 1);
     if (!lines.empty()) {
-        Session session{open_store(options.store), options.at, true};
-        session.sign_in(options.as, options.pin_file);
+        Session session = open_to_write(options.writer);
         for (auto& each : write_all(session, options, lines))
             written.push_back(std::move(each));
     }
     if (made)
         made->keep();
-    print_written(written, options.json);
+    print_written(written, options.writer.json);
     return done;
 }
 
@@ -245,12 +239,8 @@ void add_record(CLI::App& app, Chosen& chosen)
     auto options = std::make_shared<Options>();
     auto* command = app.add_subcommand("record", "Writes records of any kind");
     command->add_option("kind", options->kind, "kind of record, or any: each line names its own")->required();
-    command->add_option("--store", options->store, "the book")->required();
-    command->add_option("--as", options->as, "who writes")->required();
-    command->add_option("--at", options->at.text, "the clock of a sample book, YYYY-MM-DDThh:mm:ssZ");
-    command->add_option("--pin-file", options->pin_file, "file with the PIN of who writes");
+    add_writer_options(*command, options->writer, "who writes");
     command->add_option("file", options->file, "JSON Lines (default standard input)");
-    command->add_flag("--json", options->json, "print an object for each record");
     command->callback([options, &chosen] { chosen = [options] { return run(*options); }; });
 }
 

@@ -114,9 +114,10 @@ int open_screens(const Options& options, ui::Door door)
         throw BadInput{"no display: the screens need one; `cotter board` and `cotter lift` work in a terminal"};
     Session session{open_or_make(options.store), options.at, true};
     const Running running{session, options.at.is_given()};
-    ui::Outside outside{session.store(), [&] { return running.now(); },
+    ui::Outside outside{session.store(),
+                        [&] { return running.now(); },
                         [&](const std::string& by) { return running.hand(by); },
-                        [&] { return session.store().receipt(running.now()); },
+                        {},
                         [] {
                             const auto now = std::chrono::steady_clock::now().time_since_epoch();
                             return std::chrono::duration<double>(now).count();

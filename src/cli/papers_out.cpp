@@ -2,6 +2,7 @@
 
 #include "command.hpp"
 #include "key_file.hpp"
+#include "whole_file.hpp"
 
 #include <fstream>
 
@@ -51,35 +52,11 @@ private:
     fs::path path_;
 };
 
-void write_and_sync(const fs::path& path, const std::string& bytes)
-{
-    {
-        std::ofstream out{path, std::ios::binary};
-        out.write(bytes.data(), static_cast<std::streamsize>(bytes.size()));
-        out.close();
-        if (!out)
-            throw BadInput{path.string() + ": cannot be written; a folder that you may write, with room, is accepted"};
-    }
-    db::sync_path(path);
-    std::ifstream in{path, std::ios::binary};
-    if (std::string{std::istreambuf_iterator<char>{in}, {}} != bytes)
-        throw BadInput{path.string() + ": does not read back as it was written; another disk is accepted"};
-}
-
-void put_in_place(const fs::path& path)
-{
-    fs::rename(unfinished(path), path);
-    db::sync_path(path.parent_path());
-}
-
 } // namespace
 
 void write_file(const fs::path& given, const std::string& bytes, const std::string& option)
 {
-    const fs::path path = new_path(given, option, bytes.size());
-    const ClearsUp clears_up{unfinished(path)};
-    write_and_sync(unfinished(path), bytes);
-    put_in_place(path);
+    db::write_whole_file(new_path(given, option, bytes.size()), bytes);
 }
 
 void write_folder(const fs::path& given, const records::Files& files, const std::string& option)
@@ -92,11 +69,11 @@ try {
     fs::create_directory(unfinished(path));
     for (const auto& [name, text] : files) {
         fs::create_directories((unfinished(path) / name).parent_path());
-        write_and_sync(unfinished(path) / name, text);
-        db::sync_path((unfinished(path) / name).parent_path());
+        db::write_whole_file(unfinished(path) / name, text);
     }
     db::sync_path(unfinished(path));
-    put_in_place(path);
+    fs::rename(unfinished(path), path);
+    db::sync_path(path.parent_path());
 } catch (const fs::filesystem_error& e) {
     throw BadInput{option + ": " + e.what() + "; a folder that you may write is accepted"};
 }

@@ -20,7 +20,7 @@ struct Typed {
 // Newest change first.
 std::vector<Typed> to_compare(const Book& book);
 
-// Every picture that the book names.
+// Every picture that was kept with a source_page.
 std::vector<std::string> pages_of(const Book& book);
 
 } // namespace cotter::desk
