@@ -76,8 +76,6 @@ Json known_only(const Json& json)
 Record with_new_body(Record old, const Record& correction)
 {
     old.entry.body = correction.entry.body["body"];
-    old.entry.at = correction.entry.at;
-    old.entry.by = correction.entry.by;
     return old;
 }
 
@@ -120,10 +118,10 @@ std::vector<Record> standing(std::vector<Record> corrections)
 void say(const Record& record, const std::vector<Record>& corrections, Said& said)
 {
     if (corrections.empty())
-        said.push_back({record, record.hash});
+        said.push_back({record, record.hash, record.entry});
     for (const Record& each : standing(corrections))
         if (!is_void(each))
-            said.push_back({with_new_body(record, each), each.hash});
+            said.push_back({with_new_body(record, each), each.hash, each.entry});
 }
 
 // Adds to what each record knew what was known to those that do not speak for themselves any more.

@@ -39,14 +39,15 @@ bool proves(const SaidRecord& comparison, const SaidRecord& last_change, const S
     const bool knows_all = std::all_of(said.begin(), said.end(), [&](const SaidRecord& each) {
         return is_comparison(each) || known.count(each.as_of) > 0;
     });
-    return knows_all && !share_a_hand(comparison.entry, last_change.entry);
+    return knows_all && !share_a_hand(comparison.entry, last_change.entry) &&
+           !share_a_hand(comparison.entry, last_change.worded);
 }
 
 const SaidRecord& last_change_in(const Said& said)
 {
     const SaidRecord* last = nullptr;
     for (const SaidRecord& each : said)
-        if (!is_comparison(each) && (!last || each.entry.at >= last->entry.at))
+        if (!is_comparison(each) && (!last || each.worded.at >= last->worded.at))
             last = &each;
     return last ? *last : said.back();
 }
@@ -56,7 +57,7 @@ void fill_data(Fact& fact, const Said& said)
 {
     const SaidRecord& last = last_change_in(said);
     fact.doc = with_id(newest_body(said, last.entry.kind), fact);
-    fact.doc["changed"] = at_and_by(last.entry);
+    fact.doc["changed"] = at_and_by(last.worded);
     fact.doc["compared"] = Json::array();
     for (const SaidRecord& each : said)
         if (is_comparison(each) && proves(each, last, said))
@@ -166,16 +167,17 @@ void fill_event(Fact& fact, const Said& said)
 void fill_setting(Fact& fact, const Said& said)
 {
     fact.doc["records"] = Json::array();
-    for (const Record& each : said) {
+    for (const SaidRecord& each : said) {
         const Entry& e = each.entry;
+        const bool own = e.who == e.by && !each.is_corrected(); // nobody signed another's words
         fact.doc["records"].push_back({{"id", each.hash},
                                        {"kind", e.kind == "setting_changed" ? "changed" : "seen"},
                                        {"state", e.body["state"]},
                                        {"at", e.at.count()},
                                        {"by", e.who},
                                        {"after", e.after},
-                                       {"own_hand", e.who == e.by && (e.how == "pin" || e.how == "name only")},
-                                       {"own_pin", e.how == "pin"},
+                                       {"own_hand", own && (e.how == "pin" || e.how == "name only")},
+                                       {"own_pin", own && e.how == "pin"},
                                        {"by_eye", e.body.value("by_eye", Json{})},
                                        {"at_unit", e.body.value("at_unit", Json{})}});
     }
@@ -315,20 +317,31 @@ void fill_defect(Fact& fact, const Said& said)
 
 void fill(Fact& fact, const Said& said)
 {
-    static const std::map<std::string, void (*)(Fact&, const Said&)> by_kind{
-        {"model", fill_data},        {"chart", fill_data},
-        {"pipe", fill_data},         {"report", fill_data},
-        {"declaration", fill_paper}, {"interim", fill_paper},
-        {"shift", fill_shift},       {"person", fill_person},
-        {"check", fill_check},       {"stop", fill_stop},
-        {"event", fill_event},       {"setting", fill_setting},
-        {"lock", fill_looks},        {"place", fill_looks},
-        {"coupling", fill_coupling}, {"devices", fill_devices},
-        {"trench", fill_trench},     {"plan", fill_plan},
-        {"lift", fill_lift},         {"whereabouts", fill_whereabouts},
-        {"clock", fill_clock},       {"defect", fill_defect},
-        {"pin", fill_pin},
-{"page", fill_pages},           {"without_answer", fill_without_answer}};
+    static const std::map<std::string, void (*)(Fact&, const Said&)> by_kind{{"model", fill_data},
+                                                                             {"chart", fill_data},
+                                                                             {"pipe", fill_data},
+                                                                             {"report", fill_data},
+                                                                             {"declaration", fill_paper},
+                                                                             {"interim", fill_paper},
+                                                                             {"shift", fill_shift},
+                                                                             {"person", fill_person},
+                                                                             {"check", fill_check},
+                                                                             {"stop", fill_stop},
+                                                                             {"event", fill_event},
+                                                                             {"setting", fill_setting},
+                                                                             {"lock", fill_looks},
+                                                                             {"place", fill_looks},
+                                                                             {"coupling", fill_coupling},
+                                                                             {"devices", fill_devices},
+                                                                             {"trench", fill_trench},
+                                                                             {"plan", fill_plan},
+                                                                             {"lift", fill_lift},
+                                                                             {"whereabouts", fill_whereabouts},
+                                                                             {"clock", fill_clock},
+                                                                             {"defect", fill_defect},
+                                                                             {"pin", fill_pin},
+                                                                             {"page", fill_pages},
+                                                                             {"without_answer", fill_without_answer}};
     const auto found = by_kind.find(fact.key.kind);
     (found == by_kind.end() ? fill_newest : found->second)(fact, said);
 }

@@ -8,9 +8,12 @@
 
 namespace cotter::records {
 
-// A record as it reads now. What it knew stands in `entry.after`, also by way of records that say nothing any more.
+// A record as it reads now: what was seen, by whom and when, is as it was; a correction changes the words alone.
+// What it knew stands in `entry.after`, also by way of records that say nothing any more.
 struct SaidRecord : Record {
     std::string as_of; // hash of the record that gave it its body: itself, or a correction
+    Entry worded;      // of that record: who gave the body, and when
+    bool is_corrected() const { return as_of != hash; }
 };
 using Said = std::vector<SaidRecord>;
 

@@ -55,6 +55,51 @@ TEST_CASE("a correction of proved data is a change, which unproves it")
     CHECK(devices.doc("pipe", "p")["changed"] == Json{{"at", 1795590003}, {"by", "farrow"}});
 }
 
+TEST_CASE("a correction changes the words: who saw it, and when, is as it was")
+{
+    Devices devices;
+    const auto check =
+        devices.write(0, "pre_use_check", "u", {{"answers", {{{"item", "jaws"}, {"answer", "stop"}}}}}, 1);
+    const auto looked = devices.write(0, "lock_seen", "h", {{"own_eyes", true}, {"locked", false}}, 2, "farrow");
+    devices.write(0, "correction", "u", correction(check, {{"answers", {{{"item", "jaws"}, {"answer", "right"}}}}}),
+                  90'000, "hallam");
+    devices.write(0, "correction", "h", correction(looked, {{"own_eyes", true}, {"locked", true}}), 90'000, "hallam");
+    const Json sheet = devices.doc("check", check.hash);
+    CHECK(sheet["answers"][0]["answer"] == "right");
+    CHECK(sheet["at"] == 1795590001);
+    CHECK(sheet["by"] == "quill");
+    CHECK(devices.doc("lock", "h")["looks"][0]["at"] == 1795590002);
+    CHECK(devices.doc("lock", "h")["looks"][0]["by"] == "farrow");
+}
+
+TEST_CASE("nobody has signed the words that another put in a look's place")
+{
+    Devices devices;
+    devices.write(0, "setting_changed", "u", {{"state", "hole 2"}}, 1, "farrow");
+    const auto looked =
+        devices.write(0, "setting_seen", "u", {{"state", "hole 1"}, {"by_eye", true}, {"at_unit", true}}, 2, "hallam");
+    CHECK(devices.doc("setting", "u")["records"][1]["own_hand"] == true);
+    devices.write(0, "correction", "u", correction(looked, {{"state", "hole 2"}, {"by_eye", true}, {"at_unit", true}}),
+                  90'000, "quill");
+    const Json look = devices.doc("setting", "u")["records"][1];
+    CHECK(look["state"] == "hole 2");
+    CHECK(look["at"] == 1795590002);
+    CHECK(look["own_hand"] == false);
+    CHECK(look["own_pin"] == false);
+}
+
+TEST_CASE("who corrected data does not prove them, nor who typed them first")
+{
+    Devices devices;
+    const auto pipe = devices.write(0, "pipe", "p", {{"name", "P"}, {"stated_kg", 960}}, 1, "farrow");
+    devices.write(0, "correction", "p", correction(pipe, {{"name", "P"}, {"stated_kg", 690}}), 2, "hallam");
+    devices.write(0, "compared", "p", {{"what", "pipe"}}, 3, "hallam");
+    devices.write(0, "compared", "p", {{"what", "pipe"}}, 4, "farrow");
+    CHECK(devices.doc("pipe", "p")["compared"].empty());
+    devices.write(0, "compared", "p", {{"what", "pipe"}}, 5, "quill");
+    CHECK(devices.doc("pipe", "p")["compared"].size() == 1);
+}
+
 TEST_CASE("a correction that moves a record to another fact touches both")
 {
     Devices devices;
