@@ -6,8 +6,6 @@
 #include "references.hpp"
 #include "sense.hpp"
 
-#include <set>
-
 namespace cotter::desk {
 
 using records::Entry;
@@ -25,14 +23,6 @@ Json without_nulls(const Json& json)
         if (!each.is_null())
             known[key] = without_nulls(each);
     return known;
-}
-
-// Anybody may call a stop or report what went wrong; and the author of a paper that is copied is no person of the book.
-bool may_be_said_by_anyone(const Entry& entry)
-{
-    static const std::set<std::string> kinds{"stop_called", "defect_found", "event", "fall_of_ground",
-                                             "lift_without_answer"};
-    return entry.how == "copy" || kinds.count(entry.kind) > 0;
 }
 
 void check_how(const Entry& entry)
@@ -60,7 +50,8 @@ void check_signature(const Book& book, const Entry& entry)
     if (entry.kind == "clock_notice") // the program's own hand
         return;
     check_person(book, "by", entry.by);
-    if (entry.who != entry.by && !may_be_said_by_anyone(entry))
+    const bool is_copied = entry.how == "copy"; // the author of a paper is no person of the book
+    if (entry.who != entry.by && !is_copied && !may_be_said_by_anyone(entry))
         check_person(book, "who", entry.who);
     check_pin_given(book, entry);
     if (entry.who.empty())

@@ -2,8 +2,10 @@
 
 #include "kinds.hpp"
 #include "register.hpp"
+#include "signing.hpp"
 
 #include <algorithm>
+#include <set>
 
 namespace cotter::desk {
 
@@ -32,11 +34,30 @@ std::string list_of(const Roles& roles)
     return text;
 }
 
-void need_one_of(const Book& book, const Entry& entry, const Roles& allowed, const std::string& doing)
+void need_one_of(const Book& book, const char* field, const std::string& person, const Roles& allowed,
+                 const std::string& doing)
 {
-    if (!allowed.empty() && !share_one(roles_of(book, entry.who), allowed))
-        throw NotEntitled{"who: " + records::shown(entry.who) + " may not " + doing + "; accepted is " +
+    if (!share_one(roles_of(book, person), allowed))
+        throw NotEntitled{field + (": " + records::shown(person)) + " may not " + doing + "; accepted is " +
                           list_of(allowed)};
+}
+
+Roles together(Roles roles, const Roles& more)
+{
+    for (const std::string& each : more)
+        if (!share_one(roles, {each}))
+            roles.push_back(each);
+    return roles;
+}
+
+// Whose fact it is must be entitled to it; of a paper that is copied, whoever copies it will do. What is written down
+// for another is no better than the word of who writes it: that is one who might do it, or who admits people.
+void need_author(const Book& book, const Entry& entry, const Roles& allowed, const std::string& doing)
+{
+    if (entry.who != entry.by)
+        need_one_of(book, "by", entry.by, together(allowed, admitting_roles), doing);
+    if (entry.how != "copy" || !share_one(roles_of(book, entry.by), allowed))
+        need_one_of(book, "who", entry.who, allowed, doing);
 }
 
 // Whoever has a role was admitted; only for others is the book searched for an admission.
@@ -51,7 +72,7 @@ void check_admission(const Book& book, const Entry& entry)
         if (!share_one(entry.body.value("roles", Roles{}), admitting_roles))
             throw NotEntitled{"roles: the first who is admitted must be one who may admit others; accepted is " +
                               list_of(admitting_roles)};
-    } else if (entry.who == entry.about) {
+    } else if (entry.who == entry.about || entry.by == entry.about) {
         throw NotEntitled{"who: nobody admits himself; another " + list_of(admitting_roles) + " is accepted"};
     }
 }
@@ -62,7 +83,8 @@ void check_pin_set(const Book& book, const Entry& entry)
     if (entry.who != entry.by)
         throw NotEntitled{"who: a PIN is set by whoever writes it down; another is not accepted"};
     if (entry.who != entry.about || book.newest("pin_set", 1).empty())
-        need_one_of(book, entry, admitting_roles, entry.who == entry.about ? "set the first PIN" : "set another's PIN");
+        need_one_of(book, "who", entry.who, admitting_roles,
+                    entry.who == entry.about ? "set the first PIN" : "set another's PIN");
 }
 
 // A correction can take away what stops; whoever sees more danger than was written calls a stop instead.
@@ -77,15 +99,15 @@ void check_correction(const Book& book, const Entry& entry)
                                  " is not corrected; the hash of another record is accepted"};
     const Json& schema = records::find_kind(it.kind)->schema;
     const Roles own = roles_in(schema, "x-corrected-by"), writing = roles_in(schema, "x-by");
-    need_one_of(book, entry,
+    need_author(book, entry,
                 !own.empty()       ? own
                 : !writing.empty() ? writing
                                    : clearing_roles,
                 "correct a record of " + it.kind + " (anyone may call a stop)");
-    if ((it.kind == "pre_use_check" || it.kind == "defect_found") && it.who == entry.who)
+    if ((it.kind == "pre_use_check" || it.kind == "defect_found") && (it.who == entry.who || it.who == entry.by))
         throw NotEntitled{"who: " + records::shown(entry.who) +
                           " gave these answers; another who is entitled may correct them"};
-    if (it.kind == "admission" && it.about == entry.who)
+    if (it.kind == "admission" && (it.about == entry.who || it.about == entry.by))
         throw NotEntitled{"who: nobody admits himself; another " + list_of(admitting_roles) + " is accepted"};
 }
 
@@ -115,6 +137,24 @@ bool may_admit(const Book& book, const std::string& person)
     return share_one(roles_of(book, person), admitting_roles);
 }
 
+std::vector<std::string> who_may_admit(const Book& book)
+{
+    std::vector<std::string> people;
+    for (const auto& fact : book.facts("person"))
+        if (may_admit(book, fact.key.key))
+            people.push_back(fact.key.key);
+    return people;
+}
+
+std::string new_person_id() { return "person-" + records::new_salt().substr(0, 8); }
+
+bool may_be_said_by_anyone(const Entry& entry)
+{
+    static const std::set<std::string> kinds{"stop_called", "defect_found", "event", "fall_of_ground",
+                                             "lift_without_answer"};
+    return kinds.count(entry.kind) > 0;
+}
+
 bool is_staffed(const Book& book) { return !book.newest("admission", 1).empty(); }
 
 void check_entitled(const Book& book, const Entry& entry)
@@ -125,9 +165,13 @@ void check_entitled(const Book& book, const Entry& entry)
         check_pin_set(book, entry);
     if (entry.kind == "correction")
         return check_correction(book, entry);
+    if (is_open_to(book, entry.by))
+        return;
     const records::Kind* kind = records::find_kind(entry.kind);
-    if (kind && kind->schema.contains("x-by") && !is_open_to(book, entry.who))
-        need_one_of(book, entry, roles_in(kind->schema, "x-by"), "record " + entry.kind);
+    if (kind && kind->schema.contains("x-by"))
+        need_author(book, entry, roles_in(kind->schema, "x-by"), "record " + entry.kind);
+    else if (entry.who != entry.by && !may_be_said_by_anyone(entry))
+        need_one_of(book, "by", entry.by, clearing_roles, "write down what " + records::shown(entry.who) + " did");
 }
 
 } // namespace cotter::desk

@@ -27,6 +27,13 @@ bool is_supervisor(const records::Json& deed);
 bool may_clear(const Roles& roles);
 
 bool may_admit(const Book& book, const std::string& person);
+std::vector<std::string> who_may_admit(const Book& book);
+
+// By chance, and nothing of the name: it stands in signed records for ever, a name can be taken away.
+std::string new_person_id();
+
+// A stop and what went wrong: whoever says it, anybody may write it down.
+bool may_be_said_by_anyone(const records::Entry& entry);
 
 // Has anybody been admitted? Before that a book is open to whoever begins it.
 bool is_staffed(const Book& book);

@@ -14,7 +14,7 @@ using records::FormError;
 
 namespace {
 
-// Source: DESIGN §5, at most 14 h; that it is opened when it begins is the firm's own rule.
+// At most 14 hours, and opened when it begins. Source: firm's own rule.
 void check_shift(const Entry& entry)
 {
     constexpr std::int64_t near = 3600;
@@ -84,6 +84,15 @@ void check_clearing(const Entry& entry)
                         "the id of a report's defect, is needed"};
 }
 
+// What is lifted or cleared is what was said of that unit.
+void check_same_unit(const Book& book, const Entry& entry, const char* field)
+{
+    const auto of = book.find(entry.body.value(field, ""));
+    if (of && of->entry.about != entry.about)
+        throw FormError{std::string{field} + ": that is about " + records::shown(of->entry.about) + ", this about " +
+                        records::shown(entry.about) + "; a record about the same unit is accepted"};
+}
+
 } // namespace
 
 void check_sense(const Book& book, const Entry& entry)
@@ -104,8 +113,12 @@ void check_sense(const Book& book, const Entry& entry)
         check_page(entry);
     if (entry.kind == "correction")
         check_correction(entry);
-    if (entry.kind == "defect_cleared")
+    if (entry.kind == "stop_lifted")
+        check_same_unit(book, entry, "stop");
+    if (entry.kind == "defect_cleared") {
         check_clearing(entry);
+        check_same_unit(book, entry, "check");
+    }
 }
 
 void check_new(const Book& book, const Entry& entry)

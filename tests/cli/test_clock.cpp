@@ -59,9 +59,9 @@ TEST_CASE("a clock that ran an hour further than the boot did is noticed by a co
     }
     write_bytes(pin, "402716\n");
     fs::permissions(pin, fs::perms::owner_read);
-    const Ran ran =
-        call({"record", "trench_inspection", "--store", path.string(), "--as", "quill", "--pin-file", pin.string()},
-             R"({"about": "B", "body": {"site": "s", "safe": true}})");
+    const Ran ran = call(
+        {"record", "place_confirmed", "--store", path.string(), "--as", "quill", "--pin-file", pin.string()},
+        R"({"about": "B", "body": {"site": "s", "level": true, "ground_and_edge": true, "services": true, "zone_closed": true}})");
     CHECK(ran.err == "");
     CHECK(ran.code == 0);
     CHECK(contains(call({"list", "clock_notice", "--store", path.string()}).out, "jump"));

@@ -11,7 +11,8 @@ TEST_SUITE_BEGIN("pin");
 namespace {
 
 const char* const a_stop = R"x({"about": "cl-02", "body": {"why": "bent"}})x";
-const char* const a_report = R"x({"about": "B", "body": {"site": "s", "safe": true}})x";
+const char* const a_report =
+    R"x({"about": "B", "body": {"site": "s", "level": true, "ground_and_edge": true, "services": true, "zone_closed": true}})x";
 
 // A book with a manager who is admitted and has a PIN, and an operator who is a person and no more.
 class OwnBook {
@@ -63,9 +64,9 @@ bool is_one_line(const Ran& ran, const std::string& part)
 TEST_CASE("with the PIN a record is taken, without it is not, and a stop is")
 {
     const OwnBook book;
-    CHECK(is_one_line(book.record("trench_inspection", "quill", "", a_report), "six digits"));
-    CHECK(book.record("trench_inspection", "quill", book.pin("quill", "402716"), a_report).code == 0);
-    CHECK(contains(call({"list", "trench_inspection", "--store", book.path()}).out, "\"how\":\"pin\""));
+    CHECK(is_one_line(book.record("place_confirmed", "quill", "", a_report), "six digits"));
+    CHECK(book.record("place_confirmed", "quill", book.pin("quill", "402716"), a_report).code == 0);
+    CHECK(contains(call({"list", "place_confirmed", "--store", book.path()}).out, "\"how\":\"pin\""));
     CHECK(book.record("stop_called", "farrow", "", a_stop).code == 0);
     CHECK(call({"verify", "--store", book.path()}).code == 0);
 }
@@ -73,26 +74,26 @@ TEST_CASE("with the PIN a record is taken, without it is not, and a stop is")
 TEST_CASE("a wrong PIN writes the try and nothing else")
 {
     const OwnBook book;
-    CHECK(is_one_line(book.record("trench_inspection", "quill", book.pin("bad", "731904"), a_report), "4 tries"));
-    CHECK(book.count("trench_inspection") == 0);
+    CHECK(is_one_line(book.record("place_confirmed", "quill", book.pin("bad", "731904"), a_report), "4 tries"));
+    CHECK(book.count("place_confirmed") == 0);
     CHECK(book.count("pin_tried") == 1);
     for (int i = 0; i < 4; ++i)
-        book.record("trench_inspection", "quill", book.pin("bad", "731904"), a_report);
-    CHECK(is_one_line(book.record("trench_inspection", "quill", book.pin("quill", "402716"), a_report), "again in"));
+        book.record("place_confirmed", "quill", book.pin("bad", "731904"), a_report);
+    CHECK(is_one_line(book.record("place_confirmed", "quill", book.pin("quill", "402716"), a_report), "again in"));
     CHECK(book.count("pin_tried") == 5);
 }
 
 TEST_CASE("a file of a PIN is there, holds six digits and is nobody else's to read")
 {
     const OwnBook book;
-    CHECK(is_one_line(book.record("trench_inspection", "quill", "/none/pin", a_report), "cannot be read"));
+    CHECK(is_one_line(book.record("place_confirmed", "quill", "/none/pin", a_report), "cannot be read"));
     const std::string open =
         book.pin("open", "402716", fs::perms::owner_read | fs::perms::group_read | fs::perms::others_read);
-    CHECK(is_one_line(book.record("trench_inspection", "quill", open, a_report), "chmod 600"));
+    CHECK(is_one_line(book.record("place_confirmed", "quill", open, a_report), "chmod 600"));
     CHECK(is_one_line(call({"pin", "--store", book.path(), "--as", "quill", "--pin-file", book.pin("quill", "402716"),
                             "--new-pin-file", book.pin("short", "12345")}),
                       "six digits"));
-    CHECK(is_one_line(book.record("trench_inspection", "farrow", book.pin("f", "958130"), a_report), "has none yet"));
+    CHECK(is_one_line(book.record("place_confirmed", "farrow", book.pin("f", "958130"), a_report), "has none yet"));
 }
 
 TEST_CASE("the manager sets another's PIN; a PIN is set by no other way")
@@ -101,7 +102,7 @@ TEST_CASE("the manager sets another's PIN; a PIN is set by no other way")
     CHECK(call({"pin", "--store", book.path(), "--as", "quill", "--pin-file", book.pin("quill", "402716"), "--of",
                 "farrow", "--new-pin-file", book.pin("f", "958130")})
               .code == 0);
-    CHECK(book.record("trench_inspection", "farrow", book.pin("f", "958130"), a_report).code == 0);
+    CHECK(book.record("place_confirmed", "farrow", book.pin("f", "958130"), a_report).code == 0);
     CHECK(is_one_line(book.record("pin_set", "quill", book.pin("quill", "402716"),
                                   R"x({"about": "quill", "body": {"pin_hash": "x"}})x"),
                       "written by"));
@@ -113,9 +114,11 @@ TEST_CASE("the manager sets another's PIN; a PIN is set by no other way")
 TEST_CASE("a line cannot say that a PIN was given, and what a role may not write leaves its refusal")
 {
     const OwnBook book;
-    CHECK(is_one_line(book.record("trench_inspection", "quill", "",
-                                  R"x({"about": "B", "how": "pin", "body": {"site": "s", "safe": true}})x"),
-                      "how: "));
+    CHECK(is_one_line(
+        book.record(
+            "place_confirmed", "quill", "",
+            R"x({"about": "B", "how": "pin", "body": {"site": "s", "level": true, "ground_and_edge": true, "services": true, "zone_closed": true}})x"),
+        "how: "));
     call({"pin", "--store", book.path(), "--as", "quill", "--pin-file", book.pin("quill", "402716"), "--of", "farrow",
           "--new-pin-file", book.pin("f", "958130")});
     CHECK(is_one_line(book.record("person", "farrow", book.pin("f", "958130"),

@@ -22,7 +22,8 @@ class Staffed : public FakeBook {
 public:
     Staffed() // a sample book: no PIN is asked (test_pins.cpp)
     {
-        as_sample().with("person", "quill", admitted({"manager"}))
+        as_sample()
+            .with("person", "quill", admitted({"manager"}))
             .with("person", "hallam", admitted({"supervisor"}))
             .with("person", "farrow", admitted({"operator"}))
             .with("person", "oakes", admitted({"fitter"}))
@@ -101,7 +102,10 @@ TEST_CASE("what another says is written down as seen, by phone or from a copy, a
     made.who = "hallam";
     CHECK(is_about(refusal(Staffed{}, made), "how"));
     made.how = "phone";
+    CHECK(is_about(refusal(Staffed{}, made), "by")); // his word alone, and he may lift no stop
+    made.by = "quill";
     CHECK(refusal(Staffed{}, made) == "");
+    made.by = "farrow";
     made.who = "a ghost";
     CHECK(is_about(refusal(Staffed{}, made), "who"));
     made.who = "";

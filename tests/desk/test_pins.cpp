@@ -131,7 +131,7 @@ bool says(const std::string& text, const std::string& part) { return text.find(p
 
 const Json stop = {{"why", "bent"}}, lifts_it = {{"why", "straight"}};
 
-Entry report_of_a_trench(const Hand& hand) { return inspect_trench(hand, "s", "B", true); }
+Entry walks_the_place(const Hand& hand) { return confirm_place(hand, "s", "B", true, true, true, true); }
 
 } // namespace
 
@@ -156,13 +156,13 @@ TEST_CASE("the first PIN of a book is set by one who may admit people, and for h
 TEST_CASE("once somebody is admitted nothing is written by name alone, but for what never asks")
 {
     OwnBook book;
-    CHECK(says(book.refused(report_of_a_trench(book.hand("quill"))), "has not given a PIN"));
+    CHECK(says(book.refused(walks_the_place(book.hand("quill"))), "has not given a PIN"));
     book.staff();
-    CHECK(says(book.refused(report_of_a_trench(book.hand("farrow"))), "has not given a PIN"));
-    CHECK(book.refused(report_of_a_trench(signed_by(book.hand("farrow")))) == "");
+    CHECK(says(book.refused(walks_the_place(book.hand("farrow"))), "has not given a PIN"));
+    CHECK(book.refused(walks_the_place(signed_by(book.hand("farrow")))) == "");
     CHECK(book.refused(entry(book.hand("farrow"), "stop_called", "cl-02", stop)) == "");
     CHECK(book.refused(something_happened(book.hand("farrow"), "knock", "cl-02", "a dent")) == "");
-    Entry claims = report_of_a_trench(book.hand("farrow"));
+    Entry claims = walks_the_place(book.hand("farrow"));
     claims.how = "pin";
     CHECK(says(book.refused(claims), "without the PIN"));
 }
@@ -171,8 +171,8 @@ TEST_CASE("what another says is signed by the PIN of who writes it down")
 {
     OwnBook book;
     book.staff();
-    Entry told = report_of_a_trench(signed_by(book.hand("farrow")));
-    told.who = "hallam";
+    Entry told = walks_the_place(signed_by(book.hand("quill")));
+    told.who = "farrow";
     CHECK(says(book.refused(told), "\"seen\", \"phone\" or \"copy\""));
     told.how = "phone";
     CHECK(book.refused(told) == "");
@@ -275,7 +275,7 @@ TEST_CASE("each of two who move a pin signs with the own PIN")
     OwnBook book;
     book.staff();
     write(book.store(), {change_the_setting(signed_by(book.hand("farrow")), "cl-02", "hole 1")});
-    Entry second = see_the_setting(signed_by(book.hand("farrow")), "cl-02", "hole 1");
+    Entry second = see_the_setting(signed_by(book.hand("quill")), "cl-02", "hole 1");
     second.who = "hallam";
     second.how = "seen";
     write(book.store(), {second});

@@ -108,7 +108,71 @@ bool is_correction_accepted(const std::string& role, const std::string& kind)
     }
 }
 
+// "x" writes down what "y", who has every role, is said to have done.
+bool is_accepted_for_another(const std::string& role, const std::string& kind)
+{
+    Book book{role, kind};
+    book.with("person", "y", {{"admission", {{"roles", all_roles}}}});
+    records::Entry entry;
+    entry.kind = kind;
+    entry.about = "other";
+    entry.who = "y";
+    entry.by = "x";
+    entry.how = "phone";
+    entry.body = {{"roles", {"operator"}}};
+    try {
+        check_entitled(book, entry);
+        return true;
+    } catch (const records::FormError&) {
+        return false;
+    }
+}
+
+bool may_write_for_another(const Allowed& allowed, const std::string& role, const std::string& kind)
+{
+    static const std::string anyones = "stop_called, defect_found, event, fall_of_ground, lift_without_answer";
+    if (names(anyones, kind))
+        return true;
+    return names(allowed.written == "any person of the book" ? clearing : allowed.written, role) ||
+           names("supervisor, manager, appointed", role);
+}
+
+bool may_admit_himself_in_anothers_name()
+{
+    Book book{"supervisor", "person"};
+    book.with("person", "y", {{"admission", {{"roles", all_roles}}}});
+    records::Entry entry;
+    entry.kind = "admission";
+    entry.about = entry.by = "x";
+    entry.who = "y";
+    entry.how = "phone";
+    try {
+        check_entitled(book, entry);
+        return true;
+    } catch (const records::NotEntitled&) {
+        return false;
+    }
+}
+
 } // namespace
+
+TEST_CASE("what another did is written down by whoever might do it, may clear or may admit, and by no one else")
+{
+    const auto rows = table();
+    for (const auto& kind : records::kinds()) {
+        if (kind.name == "device" || kind.name == "correction" || kind.name == "pin_set")
+            continue;
+        const auto found = rows.find(kind.name);
+        for (const std::string& role : all_roles) {
+            CAPTURE(kind.name);
+            CAPTURE(role);
+            CHECK(is_accepted_for_another(role, kind.name) ==
+                  may_write_for_another(found == rows.end() ? Allowed{} : found->second, role, kind.name));
+        }
+    }
+}
+
+TEST_CASE("nobody admits himself in another's name") { CHECK_FALSE(may_admit_himself_in_anothers_name()); }
 
 TEST_CASE("each role may write and correct the kinds that the table names, and no others")
 {
