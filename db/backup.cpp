@@ -3,6 +3,8 @@
 #include "key_file.hpp"
 #include "new_book.hpp"
 #include "opening.hpp"
+#include "private_copy.hpp"
+#include "stops_on_all.hpp"
 #include "store.hpp"
 #include "store_error.hpp"
 
@@ -12,6 +14,14 @@
 namespace cotter::db {
 
 namespace fs = std::filesystem;
+
+namespace {
+
+constexpr const char* why =
+    "The book was restored from a copy. What was recorded after the copy is not in it, perhaps a "
+    "stop. Look at the unit, and at what is written elsewhere, before this stop is lifted";
+
+} // namespace
 
 void Store::copy_to(const fs::path& path) const
 try {
@@ -34,14 +44,18 @@ records::Head Store::back_up(const fs::path& given) const
     return state().head;
 }
 
-// The copied key would fork the device's records: the book carries on as a new device, which says whom it replaces.
+// The copied key would fork the device's records: the book carries on as a new device, which says whom it replaces, and
+// up to which record. What was recorded after the copy is not in it, so every unit is stopped. The copy is left as it
+// is.
 std::unique_ptr<Store> Store::restore(const fs::path& backup, const fs::path& given, const NewBook& facts)
-{
+try {
     const fs::path path = fs::absolute(given);
     refuse_what_is_there(path);
     refuse_what_is_there(key_path(path));
     const Unfinished made{path};
-    const auto source = open(backup);
+    refuse_in_use(backup);
+    const PrivateCopy copy{backup};
+    const auto source = open(copy.path());
     check_whole(source->verify(), backup);
     source->copy_to(made.path());
     const records::DeviceKey key = records::DeviceKey::make();
@@ -51,12 +65,19 @@ std::unique_ptr<Store> Store::restore(const fs::path& backup, const fs::path& gi
         records::Entry entry = device_entry(facts, key);
         entry.body["sample"] = source->sample_;
         entry.body["replaces"] = source->device_;
-        store.append({entry});
+        const records::Head head = source->state().head;
+        entry.body["replaced_head"] = {{"seq", head.seq}, {"hash", head.hash}};
+        std::vector<records::Entry> entries =
+            stops_on_all([&](const auto& visit) { source->table_.for_each(visit); }, facts, "restore", why);
+        entries.insert(entries.begin(), std::move(entry));
+        store.append(std::move(entries));
         write_back_the_log(*store.database_);
     }
     write_key(path, key);
     made.put_in_place();
     return open(path);
+} catch (const SQLite::Exception& e) {
+    throw StoreError{given.string() + ": the book is not made: " + e.what()};
 }
 
 } // namespace cotter::db

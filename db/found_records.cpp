@@ -32,8 +32,8 @@ bool is_device(const std::string& text)
 // Damage in the schema hides as little as may be.
 void read_what_can_be_read(SQLite::Database& database)
 {
-    for (const char* pragma :
-         {"PRAGMA writable_schema = ON", "PRAGMA trusted_schema = OFF", "PRAGMA cell_size_check = OFF"})
+    for (const char* pragma : {"PRAGMA locking_mode = EXCLUSIVE", "PRAGMA writable_schema = ON",
+                               "PRAGMA trusted_schema = OFF", "PRAGMA cell_size_check = OFF"})
         database.exec(pragma);
 }
 

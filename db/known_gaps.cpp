@@ -2,6 +2,8 @@
 
 #include <SQLiteCpp/Statement.h>
 
+#include <set>
+
 namespace cotter::db {
 
 using records::Json;
@@ -56,11 +58,17 @@ const std::vector<Lost>& KnownGaps::all()
     if (all_)
         return *all_;
     all_.emplace();
-    SQLite::Statement query{database_, "SELECT bytes, sig FROM record WHERE seq = 1"};
-    while (query.executeStep())
-        for (Lost& each :
-             named_lost(records::parse_record(query.getColumn(0).getString(), query.getColumn(1).getString())))
+    std::set<std::string> seen;
+    for (std::string device = own_; !device.empty() && seen.insert(device).second;) {
+        SQLite::Statement query{database_, "SELECT bytes, sig FROM record WHERE device = ? AND seq = 1"};
+        query.bind(1, device);
+        if (!query.executeStep())
+            break;
+        const Record first = records::parse_record(query.getColumn(0).getString(), query.getColumn(1).getString());
+        for (Lost& each : named_lost(first))
             all_->push_back(std::move(each));
+        device = first.entry.body.value("replaces", "");
+    }
     return *all_;
 }
 

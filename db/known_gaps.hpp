@@ -1,6 +1,7 @@
 #pragma once
 
-// Records that were lost from a damaged book: the device that carries it on names them in its first record.
+// Records that were lost from a damaged book: the device that carries it on names them in its first record. Only the
+// book's own device is believed, the one that it replaces, and so on: anybody can make a key and sign with it.
 
 #include "form.hpp"
 #include "record.hpp"
@@ -28,13 +29,14 @@ std::vector<Lost> named_lost(const records::Record& first);
 
 class KnownGaps {
 public:
-    explicit KnownGaps(SQLite::Database& database) : database_{database} {}
+    KnownGaps(SQLite::Database& database, std::string own) : database_{database}, own_{std::move(own)} {}
     bool has(const std::string& device, std::int64_t first, std::int64_t last);
     std::string public_key(const std::string& device); // "" if it is not named
     const std::vector<Lost>& all();                    // read once one is asked for
 
 private:
     SQLite::Database& database_;
+    std::string own_; // device
     std::optional<std::vector<Lost>> all_;
 };
 

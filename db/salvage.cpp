@@ -1,6 +1,3 @@
-// What is lost may be a stop. So a book that lost a record begins with a stop on every unit that it knows of, until
-// somebody who may lift one has looked.
-
 #include "salvage.hpp"
 
 #include "found_records.hpp"
@@ -10,8 +7,10 @@
 #include "opening.hpp"
 #include "private_copy.hpp"
 #include "private_rows.hpp"
+#include "stops_on_all.hpp"
 #include "store_error.hpp"
 
+#include <SQLiteCpp/Exception.h>
 #include <SQLiteCpp/Transaction.h>
 
 #include <algorithm>
@@ -26,6 +25,9 @@ using records::Json;
 using records::Record;
 
 namespace {
+
+constexpr const char* why = "The book was damaged and records are lost, perhaps of this unit. Look at the unit, and at "
+                            "what is written elsewhere, before this stop is lifted";
 
 // Bytes of a file's heading that are the same in every book. Source: SQLite, "Database File Format", 1.3.
 const std::vector<std::pair<std::streamoff, std::string>> heading{
@@ -67,52 +69,6 @@ try {
     return found;
 } catch (const StoreError& e) {
     throw StoreError{damaged.string() + ": " + e.what()};
-}
-
-// Ids that a value names as units, by its schema.
-void add_units(const Json& schema, const Json& value, std::set<std::string>& units)
-{
-    if (value.is_string() && schema.value("x-refers", "") == "unit")
-        units.insert(value.get<std::string>());
-    if (value.is_array() && schema.contains("items"))
-        for (const Json& each : value)
-            add_units(schema["items"], each, units);
-    if (!value.is_object() || !schema.contains("properties"))
-        return;
-    for (const auto& [name, property] : schema["properties"].items())
-        if (value.contains(name))
-            add_units(property, value[name], units);
-}
-
-// Every unit that a record is about or names: its own record may be one of those that are lost.
-std::set<std::string> units_of(const FoundRecords& found)
-{
-    std::set<std::string> units;
-    found.for_each([&](const Record& record) {
-        const Json& schema = records::find_kind(record.entry.kind)->schema;
-        if (record.entry.kind == "unit" || schema.value("x-about-refers", "") == "unit")
-            units.insert(record.entry.about);
-        add_units(schema, record.entry.body, units);
-    });
-    return units;
-}
-
-std::vector<Entry> stops(const std::set<std::string>& units, const NewBook& facts)
-{
-    std::vector<Entry> entries;
-    for (const std::string& unit : units) {
-        Entry stop;
-        stop.kind = "stop_called";
-        stop.about = unit;
-        stop.who = stop.by = "salvage"; // the program's own hand
-        stop.how = "name only";
-        stop.at = facts.at;
-        stop.day = facts.day;
-        stop.body = {{"why", "The book was damaged and records are lost, perhaps of this unit. Look at the unit, and "
-                             "at what is written elsewhere, before this stop is lifted"}};
-        entries.push_back(std::move(stop));
-    }
-    return entries;
 }
 
 bool is_sample(const FoundRecords& found)
@@ -177,7 +133,7 @@ void Store::carry(const FoundRecords& found, Salvaged& result)
 }
 
 Salvaged Store::salvage(const fs::path& damaged, const fs::path& given, const NewBook& facts)
-{
+try {
     const fs::path path = fs::absolute(given);
     refuse_what_is_there(path);
     refuse_what_is_there(key_path(path));
@@ -197,7 +153,7 @@ Salvaged Store::salvage(const fs::path& damaged, const fs::path& given, const Ne
         std::vector<Entry> entries{
             first_entry(facts, key, found, result.lost, own ? own->device() : found.newest_device())};
         if (!result.lost.empty())
-            for (Entry& stop : stops(units_of(found), facts)) {
+            for (Entry& stop : stops_on_all([&](const auto& visit) { found.for_each(visit); }, facts, "salvage", why)) {
                 result.stopped.push_back(stop.about);
                 entries.push_back(std::move(stop));
             }
@@ -208,6 +164,8 @@ Salvaged Store::salvage(const fs::path& damaged, const fs::path& given, const Ne
     write_key(path, key);
     made.put_in_place();
     return result;
+} catch (const SQLite::Exception& e) {
+    throw StoreError{given.string() + ": the book is not made: " + e.what()};
 }
 
 } // namespace cotter::db

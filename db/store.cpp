@@ -43,6 +43,14 @@ const records::Kind& kind_of(const Entry& entry)
     return *kind;
 }
 
+// Without its key a book is that of the device that was the last to begin.
+std::string newest_device(SQLite::Database& database)
+{
+    SQLite::Statement query{
+        database, "SELECT device FROM record WHERE seq = 1 AND kind = 'device' ORDER BY at DESC, device LIMIT 1"};
+    return query.executeStep() ? query.getColumn(0).getString() : "";
+}
+
 // What cannot be read is damage.
 template <class Read> auto reading(Read read)
 try {
@@ -57,14 +65,12 @@ Store::Store(std::unique_ptr<SQLite::Database> database, std::optional<records::
     : database_{std::move(database)}, key_{std::move(key)}, table_{*database_}, projection_{*database_, table_,
                                                                                             key_ ? seal_key(*key_) : ""}
 {
-    SQLite::Statement first{
-        *database_, "SELECT device, bytes, sig FROM record WHERE seq = 1 AND kind = 'device' ORDER BY device LIMIT 1"};
-    device_ = key_ ? key_->device() : "";
+    device_ = key_ ? key_->device() : newest_device(*database_);
+    SQLite::Statement first{*database_, "SELECT bytes, sig FROM record WHERE device = ? AND seq = 1"};
+    first.bind(1, device_);
     if (!first.executeStep())
         return;
-    if (!key_)
-        device_ = first.getColumn(0).getString();
-    const Record record = records::parse_record(first.getColumn(1).getString(), first.getColumn(2).getString());
+    const Record record = records::parse_record(first.getColumn(0).getString(), first.getColumn(1).getString());
     sample_ = record.entry.body.value("sample", false);
 }
 

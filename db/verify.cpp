@@ -35,7 +35,10 @@ Row read_row(SQLite::Statement& query)
 // Walks the chain of each device and says what is wrong with a row; "" if nothing is.
 class ChainWalk {
 public:
-    ChainWalk(SQLite::Database& database, bool with_signatures) : gaps_{database}, with_signatures_{with_signatures} {}
+    ChainWalk(SQLite::Database& database, const std::string& own, bool with_signatures)
+        : gaps_{database, own}, with_signatures_{with_signatures}
+    {
+    }
 
     std::string look_at(const Row& row)
     try {
@@ -99,6 +102,28 @@ std::vector<Damage> walk(SQLite::Database& database, ChainWalk& chain, std::int6
     return {};
 }
 
+// A book that was restored names the last record that its copy held: what is missing since was cut off.
+std::vector<Damage> look_at_replaced(SQLite::Database& database)
+{
+    SQLite::Statement query{database, "SELECT device, at, bytes, sig FROM record WHERE kind = 'device' AND seq = 1"};
+    SQLite::Statement held{database, "SELECT 1 FROM record WHERE device = ? AND seq = ? AND hash = ?"};
+    while (query.executeStep()) {
+        const auto body =
+            records::parse_record(query.getColumn(2).getString(), query.getColumn(3).getString()).entry.body;
+        const auto head = body.value("replaced_head", records::Json::object());
+        if (head.empty())
+            continue;
+        held.reset();
+        held.bind(1, body.value("replaces", ""));
+        held.bind(2, head.value("seq", std::int64_t{0}));
+        held.bind(3, head.value("hash", ""));
+        if (!held.executeStep())
+            return {{body.value("replaces", ""), head.value("seq", std::int64_t{0}), "", query.getColumn(1).getInt64(),
+                     "the book that this one carries on is not the one that it carried on"}};
+    }
+    return {};
+}
+
 // Every private value is one that a record holds the hash of.
 std::vector<Damage> look_at_private(SQLite::Database& database, const RecordTable& table)
 {
@@ -142,10 +167,10 @@ bool has_own_schema(SQLite::Database& database)
 
 void Store::check_on_opening()
 try {
-    ChainWalk chain{*database_, false};
+    ChainWalk chain{*database_, device_, false};
     std::int64_t good = 0;
     damaged_ = !page_check(*database_, "PRAGMA integrity_check(1)").empty() || !has_own_schema(*database_) ||
-               !walk(*database_, chain, good).empty();
+               !walk(*database_, chain, good).empty() || !look_at_replaced(*database_).empty();
     if (!damaged_ && !projection_.is_sealed())
         derive_anew();
     checked_ = true;
@@ -156,7 +181,7 @@ try {
 // Whoever changed a derived table, the records are what they were, if their signatures say so.
 void Store::derive_anew()
 {
-    ChainWalk chain{*database_, true};
+    ChainWalk chain{*database_, device_, true};
     std::int64_t good = 0;
     damaged_ = !walk(*database_, chain, good).empty();
     if (!damaged_ && (key_ || !is_derived_right()))
@@ -176,11 +201,13 @@ bool Store::is_derived_right() const
 Verified Store::verify() const
 try {
     Verified found;
-    ChainWalk chain{*database_, true};
+    ChainWalk chain{*database_, device_, true};
     found.damaged = walk(*database_, chain, found.records);
     found.head = chain.head_of(device_);
     if (found.damaged.empty())
-        found.lost = KnownGaps{*database_}.all();
+        found.lost = KnownGaps{*database_, device_}.all();
+    if (found.damaged.empty())
+        found.damaged = look_at_replaced(*database_);
     if (found.damaged.empty())
         found.damaged = look_at_private(*database_, table_);
     if (found.damaged.empty() && !page_check(*database_, "PRAGMA integrity_check(1)").empty())

@@ -14,6 +14,18 @@ namespace {
 
 const db::NewBook spare{"spare tablet", false, morning + rules::Instant{3600}, rules::utc_day(morning)};
 
+Entry unit(const std::string& id)
+{
+    Entry entry = pipe(id, 1);
+    entry.kind = "unit";
+    entry.body = {{"tag", id},
+                  {"owner_firm", "Oldroyd Gear (invented)"},
+                  {"serial", "1"},
+                  {"role", "attachment"},
+                  {"class", "accessory"}};
+    return entry;
+}
+
 } // namespace
 
 TEST_CASE("a backup of a book in use holds all of it, without its key, and the book goes on")
@@ -60,6 +72,53 @@ TEST_CASE("a restored book holds the old records, says whom it replaces, and wri
     CHECK_FALSE(again->state().damaged);
     CHECK(again->verify().damaged.empty());
     CHECK(again->verify().records == 4);
+}
+
+TEST_CASE("what was recorded after the copy may have been a stop: a restored book stops every unit")
+{
+    const Scratch scratch;
+    const auto old = make_book(scratch.book());
+    old->append({unit("cl-02")});
+    old->back_up(scratch.folder() / "copy.db");
+    const auto again = db::Store::restore(scratch.folder() / "copy.db", scratch.folder() / "again.db", spare);
+    const auto stops = again->facts_about("stop", "cl-02");
+    REQUIRE(stops.size() == 1);
+    CHECK(contains(stops[0].doc["why"].get<std::string>(), "restored from a copy"));
+    CHECK(again->verify().damaged.empty());
+}
+
+TEST_CASE("the end of the old device's records cannot be cut off once a book has been restored from them")
+{
+    const Scratch scratch;
+    const auto old = make_book(scratch.book());
+    old->append({pipe("sk-450", 690), pipe("sk-600", 1290)});
+    old->back_up(scratch.folder() / "copy.db");
+    const std::string device = old->state().device;
+    db::Store::restore(scratch.folder() / "copy.db", scratch.folder() / "again.db", spare);
+    {
+        Raw raw{scratch.folder() / "again.db"};
+        raw.drop_triggers();
+        raw.run("DELETE FROM record WHERE seq = 3 AND device = '" + device + "'");
+    }
+    const auto cut = db::Store::open(scratch.folder() / "again.db");
+    const auto damaged = cut->verify().damaged;
+    REQUIRE(damaged.size() == 1);
+    CHECK(damaged[0].device == device);
+    CHECK(damaged[0].seq == 3);
+    cut->check_on_opening();
+    CHECK(cut->state().damaged);
+}
+
+TEST_CASE("restoring only reads the copy: nothing of it changes, and it may be write-protected")
+{
+    const Scratch scratch;
+    make_book(scratch.book())->back_up(scratch.folder() / "copy.db");
+    const auto path = scratch.folder() / "copy.db";
+    fs::permissions(path, fs::perms::owner_read);
+    const auto before = scratch.files();
+    db::Store::restore(path, scratch.folder() / "again.db", spare);
+    for (const auto& [name, bytes] : before)
+        CHECK(scratch.files().at(name) == bytes);
 }
 
 TEST_CASE("a backup that is damaged is not carried on from")

@@ -207,4 +207,30 @@ TEST_CASE("the opening check finds a broken chain, and says nothing against a go
     CHECK(store->state().damaged);
 }
 
+TEST_CASE("a stranger's key cannot excuse a record that is missing")
+{
+    const Scratch scratch;
+    const std::string device = make_book(scratch.book())->append({pipe("a", 1), pipe("b", 2), pipe("c", 3)})[0].device;
+    const auto stranger = records::DeviceKey::from_seed(records::sha256("a stranger"));
+    Entry first = pipe("", 1);
+    first.kind = "device";
+    first.about = first.who = first.by = stranger.device();
+    first.body = {{"name", "stranger"},
+                  {"public_key", stranger.public_hex()},
+                  {"replaces", device},
+                  {"lost", {{{"device", device}, {"first", 3}, {"last", 3}}}}};
+    {
+        Raw raw{scratch.book()};
+        raw.drop_triggers();
+        raw.run("DELETE FROM record WHERE seq = 3");
+    }
+    {
+        SQLite::Database database{scratch.book().string(), SQLite::OPEN_READWRITE};
+        db::RecordTable{database}.insert(records::sign(first, stranger, {}));
+    }
+    const auto damaged = db::Store::open(scratch.book())->verify().damaged;
+    REQUIRE(damaged.size() == 1);
+    CHECK(damaged[0].what == "a record before it is missing");
+}
+
 TEST_SUITE_END();
