@@ -128,6 +128,20 @@ desk::Hand hand_for(const Options& options, const Session& session)
     return options.preview ? desk::signed_by(session.hand(options.writer.as)) : session.hand(options.writer.as);
 }
 
+// Who may not write such a list is refused before it is read, and the refusal is a record like any other.
+desk::Import read_import(Session& session, const Options& options, desk::What what, const std::string& table,
+                         Progress& progress)
+try {
+    return prepare_import(session.store(), hand_for(options, session), what, table,
+                          [&](std::size_t done, std::size_t total) { return progress.at("reading", done, total); });
+} catch (const records::NotEntitled& e) {
+    if (!options.preview && session.store().fact("person", options.writer.as))
+        desk::note_refusal(session.store(),
+                           entry(session.hand(options.writer.as), desk::shape_of(what).kind, options.what, {}),
+                           e.what());
+    throw;
+}
+
 int run(const Options& options)
 {
     const auto what = desk::what_named(options.what);
@@ -140,9 +154,7 @@ int run(const Options& options)
     if (!options.preview && desk::are_pins_asked(session.store()) && options.writer.pin_file.empty())
         throw BadInput{"--pin-file: in this book people sign with a PIN; a file with that of " + options.writer.as +
                        " is needed"};
-    desk::Import import =
-        prepare_import(session.store(), hand_for(options, session), *what, table,
-                       [&](std::size_t done, std::size_t total) { return progress.at("reading", done, total); });
+    desk::Import import = read_import(session, options, *what, table, progress);
     if (import.cancelled)
         stop_cancelled();
     if (!import.problems.empty())

@@ -46,9 +46,10 @@ try {
     if (!fs::is_directory(folder))
         return "No copy today: " + folder + " is not there";
     const fs::path copy = fs::path{folder} / (beginning(store) + rules::to_string(session.day()) + ending);
-    if (fs::exists(copy))
-        return "";
-    store.back_up(copy);
+    const fs::path newer = copy.string() + ".newer"; // today's copy of the morning lacks the shift
+    fs::remove(newer);
+    store.back_up(newer);
+    fs::rename(newer, copy);
     db::Files{path}.copy_to(fs::path{folder} / (beginning(store) + "pictures"));
     let_go_of_the_oldest(folder, beginning(store), static_cast<std::size_t>(place.value("keep", std::int64_t{7})));
     return "";

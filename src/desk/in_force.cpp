@@ -1,6 +1,7 @@
 // What stood when a period began.
 
 #include "entitled.hpp"
+#include "events.hpp"
 #include "lift_question.hpp"
 #include "local_time.hpp"
 #include "papers.hpp"
@@ -36,10 +37,14 @@ void add_paper(const Book& book, const rules::Id* id, Hashes& hashes)
             add_records(book, kind, *id, hashes);
 }
 
+rules::Instant start_of(const Book& book, rules::Day day)
+{
+    return local_instant(day, 0, zone_of(book, current_site(book)));
+}
+
 void add_papers(const Book& book, const std::string& unit, rules::Day from, Hashes& hashes)
 {
-    const rules::Instant start = local_instant(from, 0, zone_of(book, current_site(book)));
-    const rules::Question question = unit_question(book, unit, start, from);
+    const rules::Question question = unit_question(book, unit, start_of(book, from), from);
     const rules::Papers papers = papers_of(question, question.items.front(), from);
     add_paper(book, papers.governing.id, hashes);
     add_paper(book, papers.newest.id, hashes);
@@ -64,19 +69,33 @@ bool is_lifted(const Fact& stop)
     return std::any_of(lifted.begin(), lifted.end(), [](const Json& each) { return may_clear(written_as(each)); });
 }
 
-bool has_open_answer(const Fact& check)
+// Cleared by somebody entitled, and not by the one who gave the answer.
+bool is_cleared(const Json& answer, const Fact& check)
 {
-    const Json answers = check.doc.value("answers", Json::array());
-    return std::any_of(answers.begin(), answers.end(), [](const Json& each) {
-        return each.value("answer", "") != "right" && each.value("cleared", Json::array()).empty();
+    const Json cleared = answer.value("cleared", Json::array());
+    return std::any_of(cleared.begin(), cleared.end(), [&](const Json& each) {
+        return may_clear(written_as(each)) && each.value("by", "") != check.doc.value("by", "");
     });
 }
 
-// A touch asks for two people who have looked; anything else for an assessment.
-bool is_open_event(const Fact& event)
+bool has_open_answer(const Fact& check)
 {
-    return event.doc.value("assessments", Json::array()).empty() &&
-           event.doc.value("looked_by", Json::array()).size() < 2;
+    const Json answers = check.doc.value("answers", Json::array());
+    return std::any_of(answers.begin(), answers.end(), [&](const Json& each) {
+        return each.value("answer", "") != "right" && !is_cleared(each, check);
+    });
+}
+
+// By the rules that a lift is asked with.
+void add_open_events(const Book& book, const std::string& unit, rules::Day from, Hashes& hashes)
+{
+    const rules::Question question = unit_question(book, unit, start_of(book, from), from);
+    const rules::Item& item = question.items.front();
+    const rules::Papers papers = papers_of(question, item, from);
+    for (const rules::Event& each : question.events)
+        if (each.id && (rules::stops(papers, item, each, from) || rules::wants_looking_at(each)))
+            for (const char* kind : {"event", "event_assessed", "event_looked"})
+                add_records(book, kind, *each.id, hashes);
 }
 
 void add_open(const Book& book, const std::string& unit, Hashes& hashes)
@@ -87,9 +106,6 @@ void add_open(const Book& book, const std::string& unit, Hashes& hashes)
     for (const Fact& each : book.facts_about("check", unit))
         if (has_open_answer(each))
             hashes.insert(each.key.key);
-    for (const Fact& each : book.facts_about("event", unit))
-        if (is_open_event(each))
-            add_records(book, "event", each.key.key, hashes);
 }
 
 } // namespace
@@ -104,6 +120,7 @@ std::set<std::string> in_force(const Book& before, const std::string& unit, rule
     add_setting(before, unit, hashes);
     add_papers(before, unit, from, hashes);
     add_open(before, unit, hashes);
+    add_open_events(before, unit, from, hashes);
     return hashes;
 }
 

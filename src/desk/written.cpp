@@ -19,12 +19,14 @@ Entry refusal(const Entry& of, const std::string& why)
 
 } // namespace
 
+void note_refusal(records::Book& book, const Entry& of, const std::string& why) { book.append({refusal(of, why)}); }
+
 std::vector<records::Record> write(records::Book& book, std::vector<Entry> entries)
 try {
     return book.append(entries);
 } catch (const records::EntryError& e) {
     if (e.not_entitled)
-        book.append({refusal(entries.at(e.index), e.what())});
+        note_refusal(book, entries.at(e.index), e.what());
     throw;
 }
 

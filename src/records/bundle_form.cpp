@@ -103,8 +103,10 @@ Keys keys_in(const std::vector<Record>& records)
 {
     Keys keys;
     for (const Record& each : records) {
-        const std::string key =
-            each.entry.kind == "device" && each.seq == 1 ? each.entry.body.value("public_key", "") : "";
+        if (each.entry.kind != "device" || each.seq != 1)
+            continue;
+        const Json said = each.entry.body.value("public_key", Json{});
+        const std::string key = said.is_string() ? said.get<std::string>() : "";
         if (!key.empty() && key.size() % 2 == 0 && key.find_first_not_of("0123456789abcdef") == std::string::npos &&
             sha256(from_hex(key)) == each.device)
             keys[each.device] = key;
