@@ -7,7 +7,6 @@
 #include "written.hpp"
 
 #include <algorithm>
-#include <cctype>
 
 namespace cotter::ui {
 
@@ -82,27 +81,8 @@ void Admitting::name(Sheet& sheet)
         return go(Page::gone);
     if (!goes_on)
         return;
-    person_ = new_id();
+    person_ = desk::new_person_id();
     go(Page::card);
-}
-
-// From the name: letters and digits, and a number behind it if there is such a one already.
-std::string Admitting::new_id() const
-{
-    std::string id;
-    for (const char c : name_)
-        if (std::isalnum(static_cast<unsigned char>(c)) != 0)
-            id += static_cast<char>(std::tolower(static_cast<unsigned char>(c)));
-        else if (!id.empty() && id.back() != '-')
-            id += '-';
-    while (!id.empty() && id.back() == '-')
-        id.pop_back();
-    if (id.empty())
-        id = "person";
-    std::string free = id;
-    for (int i = 2; outside_.book.fact("person", free); ++i)
-        free = id + "-" + std::to_string(i);
-    return free;
 }
 
 void Admitting::card(Sheet& sheet)

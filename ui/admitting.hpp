@@ -34,7 +34,6 @@ private:
     bool several(Sheet& sheet, const std::string& question, const std::string& hint,
                  const std::vector<std::pair<std::string, std::string>>& all, std::set<std::string>& chosen, Page back);
     std::vector<std::pair<std::string, std::string>> known_models(bool that_adjust) const;
-    std::string new_id() const;
     std::optional<std::size_t> ask(Sheet& sheet, const Choice& choice);
 
     const Outside& outside_;

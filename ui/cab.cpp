@@ -85,6 +85,8 @@ void Cab::choose_person(Sheet& sheet)
         return;
     if (*pressed == people.size())
         return go(Page::gone);
+    if (!lift_still_up().empty())
+        return take_the_levers(people[*pressed]); // setting down asks for no PIN
     outside_.signing.in(people[*pressed], [this, person = people[*pressed]] { take_the_levers(person); });
 }
 

@@ -103,13 +103,12 @@ void Cab::ask_for_lift()
 {
     thought_of_.clear();
     think();
-    const auto naming = [&](const std::string& id) { return desk::shown_name(outside_.book, id); };
-    records::Entry entry = ask_for_a_lift(
+    records::Entry entry = ask_for_a_lift( // by ids: a name in a record could never be taken out again
         outside_.hand(operator_), question_,
-        records::write_decision(
-            decision_, {[&](const rules::Finding& each) { return words::says(each, question_, naming).joined(); },
-                        [](rules::Code code) { return std::string{words::source(code)}; },
-                        [](rules::Code code) { return std::string{words::clears(code)}; }}));
+        records::write_decision(decision_,
+                                {[&](const rules::Finding& each) { return words::says(each, question_).joined(); },
+                                 [](rules::Code code) { return std::string{words::source(code)}; },
+                                 [](rules::Code code) { return std::string{words::clears(code)}; }}));
     lift_ = entry.about;
     write(std::move(entry));
     go(decision_.may_lift() ? Page::lift : Page::refused);
@@ -163,7 +162,10 @@ void Cab::load_up(Sheet& sheet)
     write(lift_step(outside_.hand(operator_), "set_down", lift_));
     if (*pressed == 0)
         write(lift_step(outside_.hand(operator_), "lift_done", lift_));
-    go(known ? Page::sheet : is_in_shift() ? Page::machine : Page::shift);
+    if (known)
+        return go(Page::sheet);
+    go(Page::who); // where somebody else's work goes on without a PIN given
+    outside_.signing.in(operator_, [this, person = operator_] { take_the_levers(person); });
 }
 
 } // namespace cotter::ui

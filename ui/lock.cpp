@@ -72,7 +72,7 @@ double Lock::seconds_to_lock() const
 // Who touches keeps it open; the touch that comes too late meets the lock. What must not be locked is locked after it.
 void Lock::watch(bool may_lock)
 {
-    if (holder_.empty() || asked_ == Asked::locked)
+    if ((holder_.empty() && once_.empty()) || asked_ == Asked::locked)
         return;
     const double now = outside_.ticks();
     if (now - touched_ < seconds_to_lock()) {
@@ -82,9 +82,10 @@ void Lock::watch(bool may_lock)
     }
     if (!may_lock)
         return;
-    person_ = std::exchange(holder_, "");
+    holds_ = !holder_.empty();
+    by_ = person_ = holds_ ? holder_ : once_;
+    holder_.clear();
     once_.clear();
-    holds_ = true;
     then_ = nullptr;
     said_.clear();
     pad_.clear();

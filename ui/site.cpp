@@ -194,6 +194,7 @@ bool Site::draw(Sheet& sheet)
     case Page::people: people(sheet); break;
     case Page::name: name(sheet); break;
     case Page::whose_pin: whose_pin(sheet); break;
+    case Page::by_whom: by_whom(sheet); break;
     case Page::admit:
         if (!admitting_->draw(sheet))
             go(Page::people);

@@ -14,6 +14,7 @@
 #include "today.hpp"
 
 #include <array>
+#include <functional>
 #include <optional>
 #include <string>
 #include <vector>
@@ -26,7 +27,21 @@ public:
     bool draw(Sheet& sheet); // false when the person goes back to the first screen
 
 private:
-    enum class Page { due, stopped, place, confirm, clock, people, name, whose_pin, admit, compare, today, gone };
+    enum class Page {
+        due,
+        stopped,
+        place,
+        confirm,
+        clock,
+        people,
+        name,
+        whose_pin,
+        by_whom,
+        admit,
+        compare,
+        today,
+        gone
+    };
     static constexpr double head_mm = 13;
     static double buttons_mm(const Sheet& sheet);
 
@@ -49,7 +64,8 @@ private:
     void whose_pin(Sheet& sheet);
     void name_for(const std::string& role, const std::string& person);
     void begin_admitting();
-    std::string who_admits() const; // today's supervisor, else somebody who may; "" for none
+    void as_admitter(std::function<void(const std::string&)> then); // with "" where nobody may admit yet
+    void by_whom(Sheet& sheet);
     void buttons(Sheet& sheet, Page now);
     void go(Page page);
     std::optional<std::size_t> ask(Sheet& sheet, const Choice& choice);
@@ -65,6 +81,7 @@ private:
     TouchScroll scroll_;
     std::optional<Admitting> admitting_;
     std::optional<Compare> compare_;
+    std::function<void(const std::string&)> by_whom_;
     std::string place_, notice_;
     std::vector<bool> confirmed_;
     std::vector<desk::BoardRow> rows_;

@@ -8,19 +8,42 @@
 #include "written.hpp"
 
 #include <map>
+#include <utility>
 
 namespace cotter::ui {
 
 using records::Json;
 
-std::string Site::who_admits() const
+// Goes on with one who may admit people, once he has signed; it need not be today's supervisor, who may have gone or
+// forgotten his PIN.
+void Site::as_admitter(std::function<void(const std::string&)> then)
 {
-    if (!supervisor().empty() && desk::may_admit(outside_.book, supervisor()))
-        return supervisor();
-    for (const auto& fact : outside_.book.facts("person"))
-        if (desk::may_admit(outside_.book, fact.key.key))
-            return fact.key.key;
-    return "";
+    const auto able = desk::who_may_admit(outside_.book);
+    if (able.empty())
+        return then("");
+    by_whom_ = [this, then = std::move(then)](const std::string& by) {
+        outside_.signing.in(by, [then, by] { then(by); });
+    };
+    if (able.size() == 1)
+        return by_whom_(able.front());
+    go(Page::by_whom);
+}
+
+void Site::by_whom(Sheet& sheet)
+{
+    const auto able = desk::who_may_admit(outside_.book);
+    Choice choice{"Who does this?", "Supervisor, manager or appointed person.", {}, false, "Back"};
+    for (const std::string& each : able)
+        choice.options.push_back({desk::shown_name(outside_.book, each),
+                                  desk::doc(outside_.book, "person", each).value("firm", ""), std::nullopt});
+    const auto pressed = ask(sheet, choice);
+    if (!pressed)
+        return;
+    if (*pressed == able.size())
+        return go(Page::people);
+    const auto then = by_whom_;
+    go(Page::people); // unless it goes on elsewhere
+    then(able[*pressed]);
 }
 
 // Each signaller is one touch; so is admitting somebody.
@@ -53,9 +76,10 @@ void Site::people(Sheet& sheet)
     go(Page::whose_pin);
 }
 
+// Whoever takes over says so himself: the one who leaves is not asked.
 void Site::name_for(const std::string& role, const std::string& person)
 {
-    const std::string writer = supervisor().empty() ? person : supervisor();
+    const std::string writer = role == "supervisor" || supervisor().empty() ? person : supervisor();
     outside_.signing.in(writer, [this, role, person, writer] {
         auto roles = roles_today().get<std::map<std::string, std::string>>();
         roles[role] = person;
@@ -84,12 +108,7 @@ void Site::name(Sheet& sheet)
 
 void Site::begin_admitting()
 {
-    const std::string by = who_admits();
-    if (by.empty()) {
-        admitting_.emplace(outside_, "");
-        return go(Page::admit);
-    }
-    outside_.signing.in(by, [this, by] {
+    as_admitter([this](const std::string& by) {
         admitting_.emplace(outside_, by);
         go(Page::admit);
     });
@@ -109,8 +128,8 @@ void Site::whose_pin(Sheet& sheet)
         return;
     if (*pressed == people.size())
         return go(Page::people);
-    const std::string by = who_admits(), of = people[*pressed].key.key;
-    outside_.signing.in(by, [this, by, of] { outside_.signing.choose(by, of, [this] { go(Page::people); }); });
+    const std::string of = people[*pressed].key.key;
+    as_admitter([this, of](const std::string& by) { outside_.signing.choose(by, of, [this] { go(Page::people); }); });
 }
 
 } // namespace cotter::ui

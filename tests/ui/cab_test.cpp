@@ -224,6 +224,21 @@ TEST_CASE("while the load is up the plate says LOAD UP, and a stop that arrives 
     CHECK(sample.store().newest("lift_done", 1).size() == 1);
 }
 
+TEST_CASE("a lift asked for names people by their ids, for a name in a record could never be taken out again")
+{
+    SampleBook sample;
+    Rig rig{sample.store(), ui::Door::cab};
+    make_ready(sample, rig);
+    records::Entry card = entry(hand_at(rig, "quill"), "person", "farrow",
+                                {{"name", "T. Farrow (invented)"}, {"card_last_day", "2026-01-31"}});
+    sample.store().append({card});
+    rig.frame();
+    rig.tap("Lift");
+    const auto asked = sample.store().newest("lift_asked", 1).front();
+    CHECK(asked.entry.body["findings"].dump().find("farrow") != std::string::npos);
+    CHECK(asked.bytes.find("T. Farrow") == std::string::npos);
+}
+
 TEST_CASE("a stop that arrives after the answer offers no lifting, and asks for a load that may hang to be set down")
 {
     SampleBook sample;

@@ -116,6 +116,25 @@ TEST_CASE("what was typed is compared beside its page by another, with a PIN of 
     CHECK_FALSE(rig.target("DN 450 (invented)"));
 }
 
+TEST_CASE("a signature that was given for one thing does not wait for ever for somebody else's touch")
+{
+    OwnBook book;
+    book.staff();
+    Rig rig{book.store(), ui::Door::site};
+    rig.tap("Compare");
+    rig.tap("DN 450 (invented)");
+    rig.tap("iqbal");
+    tests::type(rig, tests::iqbals);
+    CHECK(rig.shows("Compare with the page itself"));
+    rig.ticks += 3600;
+    rig.frame();
+    CHECK(rig.shows("Locked. iqbal: your PIN"));
+    CHECK_FALSE(rig.target("All alike"));
+    tests::type(rig, tests::iqbals);
+    rig.tap("All alike");
+    CHECK(book.newest("compared").how == "pin");
+}
+
 TEST_CASE("the page of a thing is kept beside the book by its SHA-256, shown, and found again")
 {
     SampleBook sample;
