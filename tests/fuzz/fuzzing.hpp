@@ -28,7 +28,11 @@ inline std::string text_of(const std::uint8_t* data, std::size_t size)
 }
 
 // A refusal is one line that says something.
-inline void must_be_a_line(const std::string& refusal) { must(!refusal.empty(), "a refusal says what is wrong"); }
+inline void must_be_a_line(const std::string& refusal)
+{
+    must(!refusal.empty(), "a refusal says what is wrong");
+    must(refusal.find('\n') == std::string::npos, "a refusal is one line");
+}
 
 inline std::string bytes_in(const std::filesystem::path& path)
 {

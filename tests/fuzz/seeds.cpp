@@ -1,5 +1,6 @@
 // seeds FOLDER: makes FOLDER/NAME with inputs to begin from, for each fuzzer that has none in the sources.
 
+#include "bundle_seed.hpp"
 #include "fuzzing.hpp"
 #include "kinds.hpp"
 #include "question_form.hpp"
@@ -71,6 +72,8 @@ void of_kinds(const fs::path& folder, const records::DeviceKey& key)
 void of_text(const fs::path& folder, const records::DeviceKey& key)
 {
     Seeds{folder, "receipt"}.add(to_text(make_receipt(key, {18, records::sha256("head")}, rules::Instant{1795590000})));
+    const auto bundle = bundle_seed(key);
+    Seeds{folder, "bundle"}.add(bundle.at(records::list_file) + '\0' + bundle.at(records::records_file));
     Seeds{folder, "key_file"}.add(key.seed_hex() + "\n");
     Seeds numbers{folder, "numbers"};
     for (const char* text : {"2600", "-1.5", "+.25", "2024-02-29", "2026-11-25T07:00:00Z"})

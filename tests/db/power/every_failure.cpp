@@ -1,14 +1,15 @@
-// every_failure STORES [--step N]: each signing of a shift, making, opening, verifying and rebuilding a store, and
-// migrating the oldest of the folder STORES, with the n-th thing asked of the disk, or the n-th allocation, failing:
-// once, or that and all after it; n from 0 on until nothing fails any more, in steps of N (default 1). Afterwards the
-// store opens, is whole and holds all that was acknowledged.
-// Exit 0: so it was, and every failure was told in one line; 1: not so; 2: bad arguments.
+// every_failure STORES [--step N]: each signing of a shift, making, opening, verifying, rebuilding and backing up a
+// store, restoring and salvaging from one, and migrating the oldest of the folder STORES, with the n-th thing asked of
+// the disk, or the n-th allocation, failing: once, or that and all after it; n from 0 on until nothing fails any more,
+// in steps of N (default 1). Afterwards the store opens, is whole and holds all that was acknowledged. Exit 0: so it
+// was, and every failure was told in one line; 1: not so; 2: bad arguments.
 
 #include "a_shift.hpp"
 #include "allocator.hpp"
 #include "db/stores/load.hpp"
 #include "folder.hpp"
 #include "io_log.hpp"
+#include "salvage.hpp"
 #include "store.hpp"
 #include "store_error.hpp"
 
@@ -70,6 +71,11 @@ void copy(const Folder& from, const Folder& to)
         fs::copy_file(each.path(), to.path() / each.path().filename());
 }
 
+// What is made of a store: a backup, a book that carries on. It is whole, or it is not there.
+const db::NewBook spare{"spare tablet", true, rules::Instant{1795600000}, rules::Day{}};
+
+fs::path beside(const fs::path& book) { return book.parent_path() / "other.db"; }
+
 // "" if the store is as it should be.
 std::string wrong_after(const fs::path& book, std::int64_t before, std::int64_t adds, bool was_done)
 try {
@@ -78,6 +84,8 @@ try {
     const auto seq = store->state().head.seq;
     if (store->state().damaged || !store->verify().damaged.empty())
         return "the store is damaged";
+    if (fs::exists(beside(book)) && !db::Store::open(beside(book))->verify().damaged.empty())
+        return "half a book stands beside it";
     if (was_done && seq != before + adds)
         return "what was acknowledged is not there";
     if (seq != before && seq != before + adds)
@@ -93,11 +101,13 @@ bool try_one(const Operation& operation, Failing what, long n, const Folder& pre
 {
     copy(prepared, used);
     bool was_done = false;
+    std::string said;
     fail_at(what, n);
     try {
         operation.doing(used.book());
         was_done = true;
     } catch (const db::StoreError& e) {
+        said = e.what();
         if (std::string{e.what()}.find('\n') != std::string::npos)
             tally.say(operation.name, what, n, "more than one line");
     } catch (const std::exception& e) {
@@ -106,7 +116,7 @@ bool try_one(const Operation& operation, Failing what, long n, const Folder& pre
     const bool failed = has_failed(what);
     stop_failing();
     if (!failed && !was_done)
-        tally.say(operation.name, what, n, "not done, and nothing failed");
+        tally.say(operation.name, what, n, "not done, and nothing failed: " + said);
     if (!failed)
         return false;
     ++tally.failures;
@@ -134,7 +144,10 @@ std::vector<Operation> readings()
 {
     return {{"opening and its check", [](const fs::path& book) { db::Store::open(book)->check_on_opening(); }},
             {"verify", [](const fs::path& book) { (void)db::Store::open(book)->verify(); }},
-            {"rebuild", [](const fs::path& book) { db::Store::open(book)->rebuild(); }}};
+            {"rebuild", [](const fs::path& book) { db::Store::open(book)->rebuild(); }},
+            {"backup", [](const fs::path& book) { db::Store::open(book)->back_up(beside(book)); }},
+            {"restoring", [](const fs::path& book) { db::Store::restore(book, beside(book), spare); }},
+            {"salvage", [](const fs::path& book) { db::Store::salvage(book, beside(book), spare); }}};
 }
 
 // A store that could not be made leaves nothing in the way of making it.
