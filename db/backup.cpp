@@ -21,6 +21,19 @@ constexpr const char* why =
     "The book was restored from a copy. What was recorded after the copy is not in it, perhaps a "
     "stop. Look at the unit, and at what is written elsewhere, before this stop is lifted";
 
+// What is wrong is said of the file that was given.
+std::unique_ptr<Store> open_copy(const fs::path& copy, const fs::path& of)
+try {
+    return Store::open(copy);
+} catch (const DamagedError&) {
+    throw DamagedError{of.string() + ": damaged; `cotter salvage` carries on from what can still be read of it"};
+} catch (const StoreError& e) {
+    std::string said = e.what();
+    if (const auto at = said.find(copy.string()); at != std::string::npos)
+        said.replace(at, copy.string().size(), of.string());
+    throw StoreError{said};
+}
+
 } // namespace
 
 void Store::copy_to(const fs::path& path) const
@@ -55,7 +68,7 @@ try {
     const Unfinished made{path};
     refuse_in_use(backup);
     const PrivateCopy copy{backup};
-    const auto source = open(copy.path());
+    const auto source = open_copy(copy.path(), backup);
     check_whole(source->verify(), backup);
     source->copy_to(made.path());
     const records::DeviceKey key = records::DeviceKey::make();

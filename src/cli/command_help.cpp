@@ -73,7 +73,8 @@ int list_kinds()
 {
     std::cout << "cotter record KIND --store FILE --as ID [FILE.jsonl]: one JSON object a line, with about, body and, "
                  "if need be, who and how.\n"
-                 "KIND `any`: each line names its own kind. `record device` on a file that is not there makes a "
+                 "KIND `any`: each line names its own kind as well, {\"kind\": \"unit\", \"about\": ...}. `record "
+                 "device` on a file that is not there makes a "
                  "book.\nKinds:\n";
     for (const auto& kind : records::kinds())
         std::cout << "  " << kind.name << ": " << kind.schema["title"].get<std::string>() << '\n';
@@ -96,7 +97,7 @@ int explain_word(const std::string& word)
 int run(const Options& options)
 {
     if (options.word == "record")
-        return options.kind.empty() ? list_kinds() : explain_kind(options);
+        return options.kind.empty() || options.kind == "any" ? list_kinds() : explain_kind(options);
     if ((options.word == "import" || options.word == "export") && !options.kind.empty()) {
         explain_list(options.kind, std::cout);
         return done;
@@ -131,6 +132,9 @@ const std::vector<std::pair<std::string, std::string>>& examples()
         {"receipt", "cotter receipt --store BOOK --as quill --to 'site diary'"},
         {"backup", "cotter backup --store BOOK --to BOOK.backup"},
         {"restore", "cotter restore --from BOOK.backup --store BOOK.again --name 'spare tablet'"},
+        {"witness",
+         "cotter receipt --store BOOK.again --as quill --to office >BOOK.receipt; cotter witness --store BOOK "
+         "--as hallam BOOK.receipt"},
         {"page", "echo iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAAAAAA6fptVAAAACklEQVR4nGNgAAAAAgABSK+kcQAAAABJRU5ErkJggg== | "
                  "base64 -d >BOOK.png; cotter page BOOK.png --store BOOK --as hallam --what pipe --about sk-450"},
         {"pin",

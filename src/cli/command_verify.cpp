@@ -59,7 +59,8 @@ void compare_with_book(const db::Store& store, const std::string& path, db::Veri
                 found.damaged.push_back({seen.key.key, seen.doc.value("records", std::int64_t{0}), "", seen.at, what});
     if (compared == 0)
         throw BadInput{"--against: " + path +
-                       " remembers no receipt of this book's devices; a book that does is accepted"};
+                       " remembers no receipt of this book's devices; a book in which `cotter witness` wrote one is "
+                       "accepted"};
 }
 
 // Pictures that the book names: one that is another is damage, one that is not here is said.

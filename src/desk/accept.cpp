@@ -69,11 +69,22 @@ void check_new_body(const Book& book, const Entry& entry)
     check_sense(book, old->entry);
 }
 
+// A book has one place for its daily copies: that of the device it is on.
+void name_the_device(const Book& book, Entry& entry)
+{
+    if (entry.about == "device")
+        entry.about = book.state().device;
+    if (entry.about != book.state().device)
+        throw FormError{"about: " + records::shown(entry.about) + " is not this device; \"device\" is accepted"};
+}
+
 } // namespace
 
 void accept(const Book& book, Entry& entry)
 {
     entry.body = without_nulls(entry.body);
+    if (entry.kind == "backup_place")
+        name_the_device(book, entry);
     check_signature(book, entry);
     check_references(book, entry);
     check_sense(book, entry);

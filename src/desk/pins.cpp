@@ -102,7 +102,7 @@ void check_pin_given(const Book& book, const Entry& entry)
     if (entry.kind == "pin_set" && entry.who == entry.about && !has_anybody_a_pin(book)) // whoever begins sets his own
         return;
     throw FormError{"by: " + records::shown(entry.by) +
-                    " has not given a PIN; in this book people sign with a PIN of six digits"};
+                    " has not given a PIN; in this book people sign with a PIN of six digits (--pin-file)"};
 }
 
 } // namespace cotter::desk

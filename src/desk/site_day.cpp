@@ -215,16 +215,25 @@ DayTrench trench_of(const Book& book, const Json& place, const SiteDay& day)
     return trench;
 }
 
+bool is_lifted(const records::Fact& stop)
+{
+    const Json lifted = stop.doc.value("lifted", Json::array());
+    return std::any_of(lifted.begin(), lifted.end(), [](const Json& each) { return may_clear(written_as(each)); });
+}
+
+// Also of a unit that nobody has received anywhere: it may stand here.
+bool may_be_here(const Book& book, const SiteDay& day, const std::string& unit)
+{
+    return doc(book, "whereabouts", unit).value("at_site", "").empty() ||
+           std::any_of(day.units.begin(), day.units.end(), [&](const DayUnit& each) { return each.row.unit == unit; });
+}
+
 void add_stops(const Book& book, SiteDay& day)
 {
-    for (const DayUnit& unit : day.units)
-        for (const auto& fact : book.facts_about("stop", unit.row.unit)) {
-            const Json lifted = fact.doc.value("lifted", Json::array());
-            if (std::none_of(lifted.begin(), lifted.end(),
-                             [](const Json& each) { return may_clear(written_as(each)); }))
-                day.stops.push_back({unit.row.unit, fact.doc.value("why", ""), fact.doc.value("by", ""),
-                                     Instant{fact.doc.value("at", fact.at)}});
-        }
+    for (const auto& fact : book.facts("stop"))
+        if (const std::string unit = fact.doc.value("unit", ""); !is_lifted(fact) && may_be_here(book, day, unit))
+            day.stops.push_back(
+                {unit, fact.doc.value("why", ""), fact.doc.value("by", ""), Instant{fact.doc.value("at", fact.at)}});
 }
 
 } // namespace

@@ -56,7 +56,7 @@ struct SiteDay {
     bool plan_in_force = false;
     std::vector<DayPerson> people; // as named for the day
     std::vector<DayTrench> trenches;
-    std::vector<DayStop> stops; // open, of the units here
+    std::vector<DayStop> stops; // open, of the units here or nobody knows where
 };
 
 SiteDay site_day(const Book& book, const std::string& site, rules::Instant at);

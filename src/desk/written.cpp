@@ -11,8 +11,7 @@ Entry refusal(const Entry& of, const std::string& why)
     Entry made = of;
     made.kind = "refused";
     made.who = made.by;
-    made.how = "name only";
-    made.with_pin = false;
+    made.how = of.with_pin ? "pin" : "name only";
     made.body = {{"kind", of.kind}, {"why", why}};
     return made;
 }

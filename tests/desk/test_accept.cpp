@@ -125,6 +125,15 @@ TEST_CASE("an accepted entry has the roles in which it was written, and says not
     CHECK(made.body == Json{{"site", "s"}, {"condition", "whole"}});
 }
 
+TEST_CASE("the place of the daily copies is named for this device, and for no other")
+{
+    records::Entry place = entry("backup_place", "device", {{"folder", "/media/stick"}}, "quill");
+    accept(Staffed{}, place);
+    CHECK(place.about == Staffed{}.state().device);
+    CHECK(
+        is_about(refusal(Staffed{}, entry("backup_place", "office", {{"folder", "/media/stick"}}, "quill")), "about"));
+}
+
 TEST_CASE("a unit hangs as what it is: no attachment stands in for a sling, a hitch or a machine")
 {
     const Staffed book;

@@ -263,6 +263,7 @@ TEST_CASE("what an author may not write is refused in one line, and the refusal 
     CHECK(book.store().state().head.seq == before + 1);
     const auto kept = book.store().newest("refused", 1).front().entry;
     CHECK(kept.by == "farrow");
+    CHECK(kept.how == "pin"); // which he had given
     CHECK(kept.about == "new");
     CHECK(kept.body["kind"] == "person");
     CHECK_FALSE(says(kept.body.dump(), "N (invented)")); // nor what was to be kept apart

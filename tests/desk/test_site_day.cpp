@@ -145,6 +145,16 @@ TEST_CASE("a stop is open until somebody entitled lifts it")
     CHECK(seen(book).stops.empty());
 }
 
+TEST_CASE("a stop is shown too where nobody has received the unit anywhere, and not where it has left")
+{
+    SignedBook book = site_book();
+    book.add("stop_called", "gp-1", {{"why", "cracked"}}, "2026-11-25T07:20:00Z", "farrow");
+    REQUIRE(seen(book).stops.size() == 1);
+    CHECK(seen(book).stops[0].unit == "gp-1");
+    book.add("dispatched", "gp-1", {{"purpose", "repair"}, {"to", "the yard"}}, "2026-11-25T07:30:00Z", "quill");
+    CHECK(seen(book).stops.empty());
+}
+
 TEST_CASE("a site without anything has a day all the same")
 {
     SignedBook book;
