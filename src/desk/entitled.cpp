@@ -132,6 +132,12 @@ bool is_supervisor(const Json& deed) { return share_one(written_as(deed), {"supe
 
 bool may_clear(const Roles& roles) { return share_one(roles, clearing_roles); }
 
+bool is_lifted(const Json& stop)
+{
+    const Json lifted = stop.value("lifted", Json::array());
+    return std::any_of(lifted.begin(), lifted.end(), [](const Json& each) { return may_clear(written_as(each)); });
+}
+
 bool may_admit(const Book& book, const std::string& person)
 {
     return share_one(roles_of(book, person), admitting_roles);

@@ -26,6 +26,9 @@ bool is_supervisor(const records::Json& deed);
 // May somebody with these roles clear a defect or lift a stop? The roles are those in which the record was written.
 bool may_clear(const Roles& roles);
 
+// Has somebody entitled lifted the stop of this fact?
+bool is_lifted(const records::Json& stop);
+
 bool may_admit(const Book& book, const std::string& person);
 std::vector<std::string> who_may_admit(const Book& book);
 

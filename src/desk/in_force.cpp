@@ -63,12 +63,6 @@ void add_setting(const Book& book, const std::string& unit, Hashes& hashes)
         }
 }
 
-bool is_lifted(const Fact& stop)
-{
-    const Json lifted = stop.doc.value("lifted", Json::array());
-    return std::any_of(lifted.begin(), lifted.end(), [](const Json& each) { return may_clear(written_as(each)); });
-}
-
 // Cleared by somebody entitled, and not by the one who gave the answer.
 bool is_cleared(const Json& answer, const Fact& check)
 {
@@ -101,7 +95,7 @@ void add_open_events(const Book& book, const std::string& unit, rules::Day from,
 void add_open(const Book& book, const std::string& unit, Hashes& hashes)
 {
     for (const Fact& each : book.facts_about("stop", unit))
-        if (!is_lifted(each))
+        if (!is_lifted(each.doc))
             hashes.insert(each.key.key);
     for (const Fact& each : book.facts_about("check", unit))
         if (has_open_answer(each))

@@ -87,12 +87,8 @@ void ItemsOfQuestion::add_papers(Item& item, const std::string& unit) const
 
 void ItemsOfQuestion::add_stops(Item& item, const std::string& unit) const
 {
-    for (const Fact& fact : book_.facts_about("stop", unit)) {
-        const Json& lifted = fact.doc.at("lifted");
-        const bool entitled =
-            std::any_of(lifted.begin(), lifted.end(), [](const Json& each) { return may_clear(written_as(each)); });
-        item.stops.push_back({fact.doc.value("id", ""), entitled});
-    }
+    for (const Fact& fact : book_.facts_about("stop", unit))
+        item.stops.push_back({fact.doc.value("id", ""), is_lifted(fact.doc)});
 }
 
 Item ItemsOfQuestion::item(const std::string& unit) const

@@ -215,12 +215,6 @@ DayTrench trench_of(const Book& book, const Json& place, const SiteDay& day)
     return trench;
 }
 
-bool is_lifted(const records::Fact& stop)
-{
-    const Json lifted = stop.doc.value("lifted", Json::array());
-    return std::any_of(lifted.begin(), lifted.end(), [](const Json& each) { return may_clear(written_as(each)); });
-}
-
 // Also of a unit that nobody has received anywhere: it may stand here.
 bool may_be_here(const Book& book, const SiteDay& day, const std::string& unit)
 {
@@ -231,7 +225,7 @@ bool may_be_here(const Book& book, const SiteDay& day, const std::string& unit)
 void add_stops(const Book& book, SiteDay& day)
 {
     for (const auto& fact : book.facts("stop"))
-        if (const std::string unit = fact.doc.value("unit", ""); !is_lifted(fact) && may_be_here(book, day, unit))
+        if (const std::string unit = fact.doc.value("unit", ""); !is_lifted(fact.doc) && may_be_here(book, day, unit))
             day.stops.push_back(
                 {unit, fact.doc.value("why", ""), fact.doc.value("by", ""), Instant{fact.doc.value("at", fact.at)}});
 }
