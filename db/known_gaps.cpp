@@ -80,6 +80,14 @@ bool KnownGaps::has(const std::string& device, std::int64_t first, std::int64_t 
     return false;
 }
 
+bool KnownGaps::covers(const std::string& device, std::int64_t seq)
+{
+    for (const Lost& each : all())
+        if (each.device == device && each.first <= seq && (each.last == 0 || seq <= each.last))
+            return true;
+    return false;
+}
+
 std::string KnownGaps::public_key(const std::string& device)
 {
     for (const Lost& each : all())

@@ -31,6 +31,7 @@ class KnownGaps {
 public:
     KnownGaps(SQLite::Database& database, std::string own) : database_{database}, own_{std::move(own)} {}
     bool has(const std::string& device, std::int64_t first, std::int64_t last);
+    bool covers(const std::string& device, std::int64_t seq);
     std::string public_key(const std::string& device); // "" if it is not named
     const std::vector<Lost>& all();                    // read once one is asked for
 

@@ -102,8 +102,9 @@ std::vector<Damage> walk(SQLite::Database& database, ChainWalk& chain, std::int6
     return {};
 }
 
-// A book that was restored names the last record that its copy held: what is missing since was cut off.
-std::vector<Damage> look_at_replaced(SQLite::Database& database)
+// A book that was restored names the last record that its copy held: what is missing since was cut off,
+// unless it is known to be lost.
+std::vector<Damage> look_at_replaced(SQLite::Database& database, KnownGaps gaps)
 {
     SQLite::Statement query{database, "SELECT device, at, bytes, sig FROM record WHERE kind = 'device' AND seq = 1"};
     SQLite::Statement held{database, "SELECT 1 FROM record WHERE device = ? AND seq = ? AND hash = ?"};
@@ -117,7 +118,7 @@ std::vector<Damage> look_at_replaced(SQLite::Database& database)
         held.bind(1, body.value("replaces", ""));
         held.bind(2, head.value("seq", std::int64_t{0}));
         held.bind(3, head.value("hash", ""));
-        if (!held.executeStep())
+        if (!held.executeStep() && !gaps.covers(body.value("replaces", ""), head.value("seq", std::int64_t{0})))
             return {{body.value("replaces", ""), head.value("seq", std::int64_t{0}), "", query.getColumn(1).getInt64(),
                      "the book that this one carries on is not the one that it carried on"}};
     }
@@ -170,7 +171,7 @@ try {
     ChainWalk chain{*database_, device_, false};
     std::int64_t good = 0;
     damaged_ = !page_check(*database_, "PRAGMA integrity_check(1)").empty() || !has_own_schema(*database_) ||
-               !walk(*database_, chain, good).empty() || !look_at_replaced(*database_).empty();
+               !walk(*database_, chain, good).empty() || !look_at_replaced(*database_, {*database_, device_}).empty();
     if (!damaged_ && !projection_.is_sealed())
         derive_anew();
     checked_ = true;
@@ -207,7 +208,7 @@ try {
     if (found.damaged.empty())
         found.lost = KnownGaps{*database_, device_}.all();
     if (found.damaged.empty())
-        found.damaged = look_at_replaced(*database_);
+        found.damaged = look_at_replaced(*database_, {*database_, device_});
     if (found.damaged.empty())
         found.damaged = look_at_private(*database_, table_);
     if (found.damaged.empty() && !page_check(*database_, "PRAGMA integrity_check(1)").empty())

@@ -2,8 +2,11 @@
 
 #include "books.hpp"
 #include "raw.hpp"
+#include "salvage.hpp"
 
 #include <doctest/doctest.h>
+
+#include <algorithm>
 
 using namespace cotter;
 using namespace cotter::tests;
@@ -107,6 +110,25 @@ TEST_CASE("the end of the old device's records cannot be cut off once a book has
     CHECK(damaged[0].seq == 3);
     cut->check_on_opening();
     CHECK(cut->state().damaged);
+}
+
+TEST_CASE("a restored book whose old end is damaged is salvaged all the same, and the end named as lost")
+{
+    const Scratch scratch;
+    const auto old = make_book(scratch.book());
+    old->append({pipe("sk-450", 690), pipe("sk-600", 1290)});
+    old->back_up(scratch.folder() / "copy.db");
+    db::Store::restore(scratch.folder() / "copy.db", scratch.folder() / "again.db", spare);
+    {
+        Raw raw{scratch.folder() / "again.db"};
+        raw.drop_triggers();
+        raw.run("UPDATE record SET sig = '' WHERE seq = 3 AND device = '" + old->state().device + "'");
+    }
+    const auto salvaged = db::Store::salvage(scratch.folder() / "again.db", scratch.folder() / "saved.db", spare);
+    CHECK(std::any_of(salvaged.lost.begin(), salvaged.lost.end(), [&](const db::Lost& each) {
+        return each.device == old->state().device && each.first == 3;
+    }));
+    CHECK(db::Store::open(scratch.folder() / "saved.db")->verify().damaged.empty());
 }
 
 TEST_CASE("restoring only reads the copy: nothing of it changes, and it may be write-protected")
