@@ -42,6 +42,16 @@ rules::Sector sector(const Given& given)
     throw BadInput{given.option + ": \"" + given.text + "\" is not accepted; front or side is"};
 }
 
+// Rounded down; no more than a record may say.
+rules::Kilograms rating(const Given& given)
+{
+    constexpr double most = 10'000'000;
+    const double kg = at_least_zero(given);
+    if (kg > most)
+        throw BadInput{given.option + ": \"" + given.text + "\" is not accepted; up to 10000000 kg is"};
+    return rules::Kilograms{static_cast<std::int64_t>(std::floor(kg))};
+}
+
 rules::Cell cell_of(const std::string& place, const std::vector<std::string>& fields)
 {
     const auto given = [&](std::size_t i, const char* column) { return Given{place + " " + column, fields[i]}; };
@@ -49,8 +59,8 @@ rules::Cell cell_of(const std::string& place, const std::vector<std::string>& fi
     cell.over = sector(given(0, "over"));
     cell.height = millimetres(given(1, "height_m"));
     cell.radius = millimetres(given(2, "radius_m"));
-    if (!fields[3].empty()) // a rating is rounded down
-        cell.rated = rules::Kilograms{static_cast<std::int64_t>(std::floor(at_least_zero(given(3, "rated_kg"))))};
+    if (!fields[3].empty())
+        cell.rated = rating(given(3, "rated_kg"));
     return cell;
 }
 

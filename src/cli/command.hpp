@@ -2,10 +2,9 @@
 
 // What every command shares: how it is added, where it prints, and its exit codes.
 
+#include "arguments.hpp"
 #include "bad_input.hpp"
 #include "form.hpp"
-
-#include <CLI/CLI.hpp>
 
 #include <functional>
 #include <iostream>
@@ -22,30 +21,30 @@ inline constexpr int bad_input = 2; // one line on standard error, nothing chang
 // The command that was chosen, to be run once everything is parsed.
 using Chosen = std::function<int()>;
 
-void add_due(CLI::App& app, Chosen& chosen);
-void add_weigh(CLI::App& app, Chosen& chosen);
-void add_sling(CLI::App& app, Chosen& chosen);
-void add_reach(CLI::App& app, Chosen& chosen);
-void add_thread(CLI::App& app, Chosen& chosen);
-void add_judge(CLI::App& app, Chosen& chosen);
-void add_lift(CLI::App& app, Chosen& chosen);
-void add_record(CLI::App& app, Chosen& chosen);
-void add_list(CLI::App& app, Chosen& chosen);
-void add_receipt(CLI::App& app, Chosen& chosen);
-void add_backup(CLI::App& app, Chosen& chosen);
-void add_page(CLI::App& app, Chosen& chosen);
-void add_witness(CLI::App& app, Chosen& chosen);
-void add_pin(CLI::App& app, Chosen& chosen);
-void add_salvage(CLI::App& app, Chosen& chosen);
-void add_plan(CLI::App& app, Chosen& chosen);
-void add_board(CLI::App& app, Chosen& chosen);
-void add_bundle(CLI::App& app, Chosen& chosen);
-void add_day(CLI::App& app, Chosen& chosen);
-void add_import(CLI::App& app, Chosen& chosen);
-void add_export(CLI::App& app, Chosen& chosen);
-void add_verify(CLI::App& app, Chosen& chosen);
-void add_screens(CLI::App& app, Chosen& chosen);
-void add_help(CLI::App& app, Chosen& chosen);
+void add_due(Command app, Chosen& chosen);
+void add_weigh(Command app, Chosen& chosen);
+void add_sling(Command app, Chosen& chosen);
+void add_reach(Command app, Chosen& chosen);
+void add_thread(Command app, Chosen& chosen);
+void add_judge(Command app, Chosen& chosen);
+void add_lift(Command app, Chosen& chosen);
+void add_record(Command app, Chosen& chosen);
+void add_list(Command app, Chosen& chosen);
+void add_receipt(Command app, Chosen& chosen);
+void add_backup(Command app, Chosen& chosen);
+void add_page(Command app, Chosen& chosen);
+void add_witness(Command app, Chosen& chosen);
+void add_pin(Command app, Chosen& chosen);
+void add_salvage(Command app, Chosen& chosen);
+void add_plan(Command app, Chosen& chosen);
+void add_board(Command app, Chosen& chosen);
+void add_bundle(Command app, Chosen& chosen);
+void add_day(Command app, Chosen& chosen);
+void add_import(Command app, Chosen& chosen);
+void add_export(Command app, Chosen& chosen);
+void add_verify(Command app, Chosen& chosen);
+void add_screens(Command app, Chosen& chosen);
+void add_help(Command app, Chosen& chosen);
 
 // One object on a line as JSON, or its fields a line each for people.
 void print(const Json& object, bool as_json, std::ostream& out = std::cout);

@@ -54,25 +54,25 @@ int restore(const Options& options)
 
 } // namespace
 
-void add_backup(CLI::App& app, Chosen& chosen)
+void add_backup(Command app, Chosen& chosen)
 {
     const auto to = std::make_shared<Options>();
-    auto* backup = app.add_subcommand("backup", "A verified copy of the whole book, without its key");
-    backup->add_option("--store", to->store, "the book")->required();
-    backup->add_option("--to", to->other, "a new file");
-    backup->add_flag("--daily", to->daily, "today's copy, at the place that the book names (record backup_place)");
-    backup->add_option("--at", to->at.text, "the clock of a sample book, YYYY-MM-DDThh:mm:ssZ");
-    backup->add_flag("--json", to->json, "print one JSON object");
-    backup->callback([to, &chosen] { chosen = [to] { return back_up(*to); }; });
+    auto backup = app.subcommand("backup", "A verified copy of the whole book, without its key");
+    backup.option("--store", to->store, "the book").required();
+    backup.option("--to", to->other, "a new file");
+    backup.flag("--daily", to->daily, "today's copy, at the place that the book names (record backup_place)");
+    backup.option("--at", to->at.text, "the clock of a sample book, YYYY-MM-DDThh:mm:ssZ");
+    backup.flag("--json", to->json, "print one JSON object");
+    backup.callback([to, &chosen] { chosen = [to] { return back_up(*to); }; });
 
     const auto from = std::make_shared<Options>();
-    auto* again = app.add_subcommand("restore", "A book that carries on from a backup, as a new device");
-    again->add_option("--store", from->store, "a new file")->required();
-    again->add_option("--from", from->other, "the backup")->required();
-    again->add_option("--name", from->name, "what people call the new device")->required();
-    again->add_option("--at", from->at.text, "the clock of a sample book, YYYY-MM-DDThh:mm:ssZ");
-    again->add_flag("--json", from->json, "print one JSON object");
-    again->callback([from, &chosen] { chosen = [from] { return restore(*from); }; });
+    auto again = app.subcommand("restore", "A book that carries on from a backup, as a new device");
+    again.option("--store", from->store, "a new file").required();
+    again.option("--from", from->other, "the backup").required();
+    again.option("--name", from->name, "what people call the new device").required();
+    again.option("--at", from->at.text, "the clock of a sample book, YYYY-MM-DDThh:mm:ssZ");
+    again.flag("--json", from->json, "print one JSON object");
+    again.callback([from, &chosen] { chosen = [from] { return restore(*from); }; });
 }
 
 } // namespace cotter::cli

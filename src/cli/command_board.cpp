@@ -83,19 +83,19 @@ int run(const Options& options)
 
 } // namespace
 
-void add_board(CLI::App& app, Chosen& chosen)
+void add_board(Command app, Chosen& chosen)
 {
     auto options = std::make_shared<Options>();
-    auto* command = app.add_subcommand("board", "What falls due when, and what is stopped");
-    command->add_option("--store", options->store, "the book (default your own)");
-    command->add_option("--on", options->on.text, "the day (default today at the site)");
-    command->add_option("--within", options->within.text, "only what falls due within so many days");
-    auto* csv = command->add_flag("--csv", options->csv, "as CSV");
-    command->add_flag("--ics", options->ics, "as a calendar")->excludes(csv);
-    command->add_option("--pdf", options->pdf, "as pages, into this new file");
-    command->add_flag("--text", options->text, "as sentences");
-    command->add_flag("--json", options->json, "as always: a JSON object a unit");
-    command->callback([options, &chosen] { chosen = [options] { return run(*options); }; });
+    auto command = app.subcommand("board", "What falls due when, and what is stopped");
+    command.option("--store", options->store, "the book (default your own)");
+    command.option("--on", options->on.text, "the day (default today at the site)");
+    command.option("--within", options->within.text, "only what falls due within so many days");
+    const auto csv = command.flag("--csv", options->csv, "as CSV");
+    command.flag("--ics", options->ics, "as a calendar").excludes(csv);
+    command.option("--pdf", options->pdf, "as pages, into this new file");
+    command.flag("--text", options->text, "as sentences");
+    command.flag("--json", options->json, "as always: a JSON object a unit");
+    command.callback([options, &chosen] { chosen = [options] { return run(*options); }; });
 }
 
 } // namespace cotter::cli

@@ -87,20 +87,20 @@ int run(const Options& options)
 
 } // namespace
 
-void add_bundle(CLI::App& app, Chosen& chosen)
+void add_bundle(Command app, Chosen& chosen)
 {
     auto options = std::make_shared<Options>();
-    auto* command = app.add_subcommand("bundle", "Everything about one unit in a period, for an inspector");
-    command->add_option("--store", options->store, "the book (default your own)");
-    command->add_option("--unit", options->unit, "tag, or OWNER/SERIAL")->required();
-    command->add_option("--from", options->from.text, "first day, YYYY-MM-DD")->required();
-    command->add_option("--to", options->to.text, "last day, YYYY-MM-DD")->required();
-    command->add_option("--into", options->into, "a new folder")->required();
-    command->add_option("--as", options->as, "who hands it out; the book then says so");
-    command->add_option("--pin-file", options->pin_file, "file with the PIN of who hands it out");
-    command->add_option("--at", options->at.text, "the clock of a sample book, YYYY-MM-DDThh:mm:ssZ");
-    command->add_flag("--json", options->json, "print one JSON object");
-    command->callback([options, &chosen] { chosen = [options] { return run(*options); }; });
+    auto command = app.subcommand("bundle", "Everything about one unit in a period, for an inspector");
+    command.option("--store", options->store, "the book (default your own)");
+    command.option("--unit", options->unit, "tag, or OWNER/SERIAL").required();
+    command.option("--from", options->from.text, "first day, YYYY-MM-DD").required();
+    command.option("--to", options->to.text, "last day, YYYY-MM-DD").required();
+    command.option("--into", options->into, "a new folder").required();
+    command.option("--as", options->as, "who hands it out; the book then says so");
+    command.option("--pin-file", options->pin_file, "file with the PIN of who hands it out");
+    command.option("--at", options->at.text, "the clock of a sample book, YYYY-MM-DDThh:mm:ssZ");
+    command.flag("--json", options->json, "print one JSON object");
+    command.callback([options, &chosen] { chosen = [options] { return run(*options); }; });
 }
 
 } // namespace cotter::cli

@@ -111,19 +111,19 @@ int run(const Options& options)
 
 } // namespace
 
-void add_day(CLI::App& app, Chosen& chosen)
+void add_day(Command app, Chosen& chosen)
 {
     auto options = std::make_shared<Options>();
-    auto* command = app.add_subcommand("day", "This site, this day: units, checks, plan, people, trenches, stops");
-    command->add_option("--store", options->store, "the book (default your own)");
-    command->add_option("--site", options->site, "the site (default that of the newest shift)");
-    auto* on = command->add_option("--on", options->on.text, "the day, as its end knew it (default now)");
-    command->add_option("--at", options->at.text, "instant asked about, YYYY-MM-DDThh:mm:ssZ")->excludes(on);
-    command->add_option("--as", options->as, "who prints it");
-    auto* pdf = command->add_option("--pdf", options->pdf, "as a page, into this new file");
-    command->add_flag("--text", options->text, "as sentences")->excludes(pdf);
-    command->add_flag("--json", options->json, "as always without --text or --pdf: one JSON object");
-    command->callback([options, &chosen] { chosen = [options] { return run(*options); }; });
+    auto command = app.subcommand("day", "This site, this day: units, checks, plan, people, trenches, stops");
+    command.option("--store", options->store, "the book (default your own)");
+    command.option("--site", options->site, "the site (default that of the newest shift)");
+    const auto on = command.option("--on", options->on.text, "the day, as its end knew it (default now)");
+    command.option("--at", options->at.text, "instant asked about, YYYY-MM-DDThh:mm:ssZ").excludes(on);
+    command.option("--as", options->as, "who prints it");
+    const auto pdf = command.option("--pdf", options->pdf, "as a page, into this new file");
+    command.flag("--text", options->text, "as sentences").excludes(pdf);
+    command.flag("--json", options->json, "as always without --text or --pdf: one JSON object");
+    command.callback([options, &chosen] { chosen = [options] { return run(*options); }; });
 }
 
 } // namespace cotter::cli

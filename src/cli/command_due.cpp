@@ -53,15 +53,15 @@ int run(const Options& options)
 
 } // namespace
 
-void add_due(CLI::App& app, Chosen& chosen)
+void add_due(Command app, Chosen& chosen)
 {
     auto options = std::make_shared<Options>();
-    auto* command = app.add_subcommand("due", "The last day of use after an examination");
-    command->add_option("--examined", options->examined.text, "day of the examination")->required();
-    command->add_option("--interval", options->interval.text, "6m, 12m, 90d, 4w, 1y (default 6m)");
-    command->add_option("--on", options->on.text, "the day asked about (default today)");
-    command->add_flag("--json", options->json, "print one JSON object");
-    command->callback([options, &chosen] { chosen = [options] { return run(*options); }; });
+    auto command = app.subcommand("due", "The last day of use after an examination");
+    command.option("--examined", options->examined.text, "day of the examination").required();
+    command.option("--interval", options->interval.text, "6m, 12m, 90d, 4w, 1y (default 6m)");
+    command.option("--on", options->on.text, "the day asked about (default today)");
+    command.flag("--json", options->json, "print one JSON object");
+    command.callback([options, &chosen] { chosen = [options] { return run(*options); }; });
 }
 
 } // namespace cotter::cli

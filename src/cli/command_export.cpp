@@ -49,14 +49,14 @@ int run(const Options& options)
 
 } // namespace
 
-void add_export(CLI::App& app, Chosen& chosen)
+void add_export(Command app, Chosen& chosen)
 {
     auto options = std::make_shared<Options>();
-    auto* command = app.add_subcommand("export", "A list of units, people, pipes, charts or plans as CSV");
-    command->add_option("what", options->what, "units, people, pipes, charts or plans")->required();
-    command->add_option("--store", options->store, "the book (default your own)");
-    command->add_option("--to", options->to, "a new file (default standard output)");
-    command->callback([options, &chosen] { chosen = [options] { return run(*options); }; });
+    auto command = app.subcommand("export", "A list of units, people, pipes, charts or plans as CSV");
+    command.option("what", options->what, "units, people, pipes, charts or plans").required();
+    command.option("--store", options->store, "the book (default your own)");
+    command.option("--to", options->to, "a new file (default standard output)");
+    command.callback([options, &chosen] { chosen = [options] { return run(*options); }; });
 }
 
 } // namespace cotter::cli

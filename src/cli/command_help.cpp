@@ -154,14 +154,14 @@ const std::vector<std::pair<std::string, std::string>>& examples()
     return all;
 }
 
-void add_help(CLI::App& app, Chosen& chosen)
+void add_help(Command app, Chosen& chosen)
 {
     auto options = std::make_shared<Options>();
-    auto* command = app.add_subcommand("help", "Explains a command, or a kind of record");
-    command->add_option("word", options->word, "a command");
-    command->add_option("kind", options->kind, "with record: a kind; with import: a list");
-    command->add_flag("--schema", options->schema, "with record KIND: its JSON Schema");
-    command->callback([options, &chosen] { chosen = [options] { return run(*options); }; });
+    auto command = app.subcommand("help", "Explains a command, or a kind of record");
+    command.option("word", options->word, "a command");
+    command.option("kind", options->kind, "with record: a kind; with import: a list");
+    command.flag("--schema", options->schema, "with record KIND: its JSON Schema");
+    command.callback([options, &chosen] { chosen = [options] { return run(*options); }; });
 }
 
 } // namespace cotter::cli

@@ -167,15 +167,15 @@ int run(const Options& options)
 
 } // namespace
 
-void add_import(CLI::App& app, Chosen& chosen)
+void add_import(Command app, Chosen& chosen)
 {
     auto options = std::make_shared<Options>();
-    auto* command = app.add_subcommand("import", "A list of units, people, pipes, charts or plans into the book");
-    command->add_option("what", options->what, "units, people, pipes, charts or plans")->required();
-    add_writer_options(*command, options->writer, "who writes");
-    command->add_flag("--preview", options->preview, "show what would change, and write nothing");
-    command->add_option("file", options->file, "CSV; - is standard input")->required();
-    command->callback([options, &chosen] { chosen = [options] { return run(*options); }; });
+    auto command = app.subcommand("import", "A list of units, people, pipes, charts or plans into the book");
+    command.option("what", options->what, "units, people, pipes, charts or plans").required();
+    add_writer_options(command, options->writer, "who writes");
+    command.flag("--preview", options->preview, "show what would change, and write nothing");
+    command.option("file", options->file, "CSV; - is standard input").required();
+    command.callback([options, &chosen] { chosen = [options] { return run(*options); }; });
 }
 
 } // namespace cotter::cli

@@ -38,14 +38,14 @@ int run(const Options& options)
 
 } // namespace
 
-void add_judge(CLI::App& app, Chosen& chosen)
+void add_judge(Command app, Chosen& chosen)
 {
     auto options = std::make_shared<Options>();
-    auto* command = app.add_subcommand("judge", "Answers self-contained questions, a line each");
-    command->add_option("file", options->file, "questions, JSON Lines (default standard input)");
-    command->add_flag("--schema", options->schema, "print the JSON Schema of a question");
-    command->add_flag("--json", options->json, "as always: a JSON object a line");
-    command->callback([options, &chosen] { chosen = [options] { return run(*options); }; });
+    auto command = app.subcommand("judge", "Answers self-contained questions, a line each");
+    command.option("file", options->file, "questions, JSON Lines (default standard input)");
+    command.flag("--schema", options->schema, "print the JSON Schema of a question");
+    command.flag("--json", options->json, "as always: a JSON object a line");
+    command.callback([options, &chosen] { chosen = [options] { return run(*options); }; });
 }
 
 } // namespace cotter::cli

@@ -46,8 +46,8 @@ void tape(const Options& options, desk::LiftAsked& asked)
     if (!taped)
         return;
     asked.radius =
-        rules::Millimetres{static_cast<std::int64_t>(std::ceil(at_least_zero(options.radius) * 1000 - 1e-6))};
-    asked.height = rules::Millimetres{static_cast<std::int64_t>(std::llround(number(options.height) * 1000))};
+        rules::Millimetres{static_cast<std::int64_t>(std::ceil(radius_metres(options.radius) * 1000 - 1e-6))};
+    asked.height = rules::Millimetres{static_cast<std::int64_t>(std::llround(metres(options.height) * 1000))};
     asked.sector = sector(options.over);
 }
 
@@ -90,25 +90,25 @@ int run(const Options& options)
 
 } // namespace
 
-void add_lift(CLI::App& app, Chosen& chosen)
+void add_lift(Command app, Chosen& chosen)
 {
     auto options = std::make_shared<Options>();
-    auto* command = app.add_subcommand("lift", "May this pipe be lifted now?");
-    command->add_option("--store", options->store, "the book (default your own)");
-    command->add_option("--unit", options->unit, "attachment: tag, or OWNER/SERIAL")->required();
-    command->add_option("--pipe", options->pipe, "pipe type")->required();
-    command->add_option("--machine", options->machine, "excavator: tag, or OWNER/SERIAL")->required();
-    command->add_option("--operator", options->on_the_levers, "who is on the levers")->required();
-    command->add_option("--supervisor", options->supervisor, "instead of the one named for today");
-    command->add_option("--signaller", options->signaller, "instead of the one named for today");
-    command->add_option("--standing", options->standing, "mark on the ground (default: the one confirmed last)");
-    command->add_option("--radius", options->radius.text, "taped, m");
-    command->add_option("--height", options->height.text, "taped, m");
-    command->add_option("--over", options->over, "front, side or both (default both where taped)");
-    command->add_option("--at", options->at.text, "instant asked about, YYYY-MM-DDThh:mm:ssZ");
-    command->add_flag("--text", options->text, "print sentences instead of a JSON object");
-    command->add_flag("--json", options->json, "as always without --text");
-    command->callback([options, &chosen] { chosen = [options] { return run(*options); }; });
+    auto command = app.subcommand("lift", "May this pipe be lifted now?");
+    command.option("--store", options->store, "the book (default your own)");
+    command.option("--unit", options->unit, "attachment: tag, or OWNER/SERIAL").required();
+    command.option("--pipe", options->pipe, "pipe type").required();
+    command.option("--machine", options->machine, "excavator: tag, or OWNER/SERIAL").required();
+    command.option("--operator", options->on_the_levers, "who is on the levers").required();
+    command.option("--supervisor", options->supervisor, "instead of the one named for today");
+    command.option("--signaller", options->signaller, "instead of the one named for today");
+    command.option("--standing", options->standing, "mark on the ground (default: the one confirmed last)");
+    command.option("--radius", options->radius.text, "taped, m");
+    command.option("--height", options->height.text, "taped, m");
+    command.option("--over", options->over, "front, side or both (default both where taped)");
+    command.option("--at", options->at.text, "instant asked about, YYYY-MM-DDThh:mm:ssZ");
+    command.flag("--text", options->text, "print sentences instead of a JSON object");
+    command.flag("--json", options->json, "as always without --text");
+    command.callback([options, &chosen] { chosen = [options] { return run(*options); }; });
 }
 
 } // namespace cotter::cli

@@ -66,16 +66,16 @@ int run(const Options& options)
 
 } // namespace
 
-void add_list(CLI::App& app, Chosen& chosen)
+void add_list(Command app, Chosen& chosen)
 {
     auto options = std::make_shared<Options>();
-    auto* command = app.add_subcommand("list", "The records of a book, newest first, an object a line");
-    command->add_option("kind", options->kind, "kind of record (default all)");
-    command->add_option("--store", options->store, "the book (default your own)");
-    command->add_option("--about", options->about, "only those about this id");
-    command->add_option("--newest", options->newest.text, "so many at most");
-    command->add_flag("--json", options->json, "as always: a JSON object a line");
-    command->callback([options, &chosen] { chosen = [options] { return run(*options); }; });
+    auto command = app.subcommand("list", "The records of a book, newest first, an object a line");
+    command.option("kind", options->kind, "kind of record (default all)");
+    command.option("--store", options->store, "the book (default your own)");
+    command.option("--about", options->about, "only those about this id");
+    command.option("--newest", options->newest.text, "so many at most");
+    command.flag("--json", options->json, "as always: a JSON object a line");
+    command.callback([options, &chosen] { chosen = [options] { return run(*options); }; });
 }
 
 } // namespace cotter::cli

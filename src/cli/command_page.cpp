@@ -28,16 +28,16 @@ int run(const Options& options)
 
 } // namespace
 
-void add_page(CLI::App& app, Chosen& chosen)
+void add_page(Command app, Chosen& chosen)
 {
     auto options = std::make_shared<Options>();
-    auto* command = app.add_subcommand("page", "Keeps the picture of a plate, page or card that typed data come from");
-    add_writer_options(*command, options->writer, "who took it");
-    command->add_option("--what", options->what, "model, chart, pipe, report or person")->required();
-    command->add_option("--about", options->about, "its id")->required();
-    command->add_option("--says", options->says, "which page: plate, delivery note, card");
-    command->add_option("file", options->file, "JPEG or PNG")->required();
-    command->callback([options, &chosen] { chosen = [options] { return run(*options); }; });
+    auto command = app.subcommand("page", "Keeps the picture of a plate, page or card that typed data come from");
+    add_writer_options(command, options->writer, "who took it");
+    command.option("--what", options->what, "model, chart, pipe, report or person").required();
+    command.option("--about", options->about, "its id").required();
+    command.option("--says", options->says, "which page: plate, delivery note, card");
+    command.option("file", options->file, "JPEG or PNG").required();
+    command.callback([options, &chosen] { chosen = [options] { return run(*options); }; });
 }
 
 } // namespace cotter::cli

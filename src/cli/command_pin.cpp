@@ -28,15 +28,14 @@ int run(const Options& options)
 
 } // namespace
 
-void add_pin(CLI::App& app, Chosen& chosen)
+void add_pin(Command app, Chosen& chosen)
 {
     auto options = std::make_shared<Options>();
-    auto* command = app.add_subcommand("pin", "Sets a person's PIN");
-    add_writer_options(*command, options->writer, "who sets it: the person, or who may admit people");
-    command->add_option("--of", options->of, "whose it is (default: of who sets it)");
-    command->add_option("--new-pin-file", options->new_pin_file, "file with the new PIN, yours alone to read")
-        ->required();
-    command->callback([options, &chosen] { chosen = [options] { return run(*options); }; });
+    auto command = app.subcommand("pin", "Sets a person's PIN");
+    add_writer_options(command, options->writer, "who sets it: the person, or who may admit people");
+    command.option("--of", options->of, "whose it is (default: of who sets it)");
+    command.option("--new-pin-file", options->new_pin_file, "file with the new PIN, yours alone to read").required();
+    command.callback([options, &chosen] { chosen = [options] { return run(*options); }; });
 }
 
 } // namespace cotter::cli

@@ -31,14 +31,14 @@ int run(const Options& options)
 
 } // namespace
 
-void add_plan(CLI::App& app, Chosen& chosen)
+void add_plan(Command app, Chosen& chosen)
 {
     auto options = std::make_shared<Options>();
-    auto* command = app.add_subcommand("plan", "The lift plan in force");
-    command->add_option("--store", options->store, "the book (default your own)");
-    command->add_option("--on", options->on.text, "the day (default today at the site)");
-    command->add_flag("--json", options->json, "print one JSON object");
-    command->callback([options, &chosen] { chosen = [options] { return run(*options); }; });
+    auto command = app.subcommand("plan", "The lift plan in force");
+    command.option("--store", options->store, "the book (default your own)");
+    command.option("--on", options->on.text, "the day (default today at the site)");
+    command.flag("--json", options->json, "print one JSON object");
+    command.callback([options, &chosen] { chosen = [options] { return run(*options); }; });
 }
 
 } // namespace cotter::cli

@@ -20,7 +20,7 @@ struct Options {
 // A radius is rounded up, a height to the nearest millimetre.
 rules::ChartPoint point_of(const Options& options)
 {
-    const double radius = at_least_zero(options.radius), height = number(options.height);
+    const double radius = radius_metres(options.radius), height = metres(options.height);
     return {rules::Millimetres{static_cast<std::int64_t>(std::ceil(radius * 1000 - 1e-6))},
             rules::Millimetres{static_cast<std::int64_t>(std::llround(height * 1000))}};
 }
@@ -47,17 +47,17 @@ int run(const Options& options)
 
 } // namespace
 
-void add_reach(CLI::App& app, Chosen& chosen)
+void add_reach(Command app, Chosen& chosen)
 {
     auto options = std::make_shared<Options>();
-    auto* command = app.add_subcommand("reach", "What a rated lift chart allows at a point");
-    command->add_option("--chart", options->chart, "CSV over,height_m,radius_m,rated_kg")->required();
-    command->add_option("--over", options->over, "front or side")->required();
-    command->add_option("--radius", options->radius.text, "m")->required();
-    command->add_option("--height", options->height.text, "m")->required();
-    command->add_option("--load", options->load.text, "kg");
-    command->add_flag("--json", options->json, "print one JSON object");
-    command->callback([options, &chosen] { chosen = [options] { return run(*options); }; });
+    auto command = app.subcommand("reach", "What a rated lift chart allows at a point");
+    command.option("--chart", options->chart, "CSV over,height_m,radius_m,rated_kg").required();
+    command.option("--over", options->over, "front or side").required();
+    command.option("--radius", options->radius.text, "m").required();
+    command.option("--height", options->height.text, "m").required();
+    command.option("--load", options->load.text, "kg");
+    command.flag("--json", options->json, "print one JSON object");
+    command.callback([options, &chosen] { chosen = [options] { return run(*options); }; });
 }
 
 } // namespace cotter::cli

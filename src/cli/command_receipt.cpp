@@ -43,14 +43,14 @@ int run(const Options& options)
 
 } // namespace
 
-void add_receipt(CLI::App& app, Chosen& chosen)
+void add_receipt(Command app, Chosen& chosen)
 {
     auto options = std::make_shared<Options>();
-    auto* command = app.add_subcommand("receipt", "A proof of how long the book is, to be kept elsewhere");
-    add_writer_options(*command, options->writer, "who gives it out");
-    command->add_option("--to", options->to, "who has it, or where it is kept")->required();
-    command->add_option("--pdf", options->pdf, "as a page with its QR code too, into this new file");
-    command->callback([options, &chosen] { chosen = [options] { return run(*options); }; });
+    auto command = app.subcommand("receipt", "A proof of how long the book is, to be kept elsewhere");
+    add_writer_options(command, options->writer, "who gives it out");
+    command.option("--to", options->to, "who has it, or where it is kept").required();
+    command.option("--pdf", options->pdf, "as a page with its QR code too, into this new file");
+    command.callback([options, &chosen] { chosen = [options] { return run(*options); }; });
 }
 
 } // namespace cotter::cli

@@ -234,14 +234,14 @@ int run(const Options& options)
 
 } // namespace
 
-void add_record(CLI::App& app, Chosen& chosen)
+void add_record(Command app, Chosen& chosen)
 {
     auto options = std::make_shared<Options>();
-    auto* command = app.add_subcommand("record", "Writes records of any kind");
-    command->add_option("kind", options->kind, "kind of record, or any: each line names its own")->required();
-    add_writer_options(*command, options->writer, "who writes");
-    command->add_option("file", options->file, "JSON Lines (default standard input)");
-    command->callback([options, &chosen] { chosen = [options] { return run(*options); }; });
+    auto command = app.subcommand("record", "Writes records of any kind");
+    command.option("kind", options->kind, "kind of record, or any: each line names its own").required();
+    add_writer_options(command, options->writer, "who writes");
+    command.option("file", options->file, "JSON Lines (default standard input)");
+    command.callback([options, &chosen] { chosen = [options] { return run(*options); }; });
 }
 
 } // namespace cotter::cli

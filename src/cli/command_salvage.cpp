@@ -76,16 +76,16 @@ int run(const Options& options)
 
 } // namespace
 
-void add_salvage(CLI::App& app, Chosen& chosen)
+void add_salvage(Command app, Chosen& chosen)
 {
     const auto options = std::make_shared<Options>();
-    auto* command = app.add_subcommand("salvage", "A new book with what can still be read of a damaged one");
-    command->add_option("--from", options->from, "the damaged book; it is left as it is")->required();
-    command->add_option("--store", options->store, "a new file")->required();
-    command->add_option("--name", options->name, "what people call the new device")->required();
-    command->add_option("--at", options->at.text, "the clock of a sample book, YYYY-MM-DDThh:mm:ssZ");
-    command->add_flag("--json", options->json, "print one JSON object");
-    command->callback([options, &chosen] { chosen = [options] { return run(*options); }; });
+    auto command = app.subcommand("salvage", "A new book with what can still be read of a damaged one");
+    command.option("--from", options->from, "the damaged book; it is left as it is").required();
+    command.option("--store", options->store, "a new file").required();
+    command.option("--name", options->name, "what people call the new device").required();
+    command.option("--at", options->at.text, "the clock of a sample book, YYYY-MM-DDThh:mm:ssZ");
+    command.flag("--json", options->json, "print one JSON object");
+    command.callback([options, &chosen] { chosen = [options] { return run(*options); }; });
 }
 
 } // namespace cotter::cli

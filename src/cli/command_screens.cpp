@@ -144,20 +144,20 @@ int open_screens(const Options& options, ui::Door door)
     return done;
 }
 
-void add_options(CLI::App& command, Options& options)
+void add_options(Command command, Options& options)
 {
-    command.add_option("--store", options.store, "the book (default your own)");
-    command.add_option("--at", options.at.text, "the clock of a sample book, YYYY-MM-DDThh:mm:ssZ");
-    command.add_option("--papers", options.papers, "folder for what is printed, a stick's (default the book's)");
-    command.add_option("--px-per-mm", options.px_per_mm.text, "true size of the display");
-    command.add_option("--size", options.size, "WxH, pixels");
-    command.add_option("--layout", options.layout, "write what stands where into this file after each frame");
-    command.add_option("--picture", options.picture, "write the first frame into this file (PPM) and close");
+    command.option("--store", options.store, "the book (default your own)");
+    command.option("--at", options.at.text, "the clock of a sample book, YYYY-MM-DDThh:mm:ssZ");
+    command.option("--papers", options.papers, "folder for what is printed, a stick's (default the book's)");
+    command.option("--px-per-mm", options.px_per_mm.text, "true size of the display");
+    command.option("--size", options.size, "WxH, pixels");
+    command.option("--layout", options.layout, "write what stands where into this file after each frame");
+    command.option("--picture", options.picture, "write the first frame into this file (PPM) and close");
 }
 
 } // namespace
 
-void add_screens(CLI::App& app, Chosen& chosen)
+void add_screens(Command app, Chosen& chosen)
 {
     const std::vector<std::tuple<const char*, const char*, ui::Door>> doors{
         {"cab", "The plant operator's screens", ui::Door::cab},
@@ -165,9 +165,9 @@ void add_screens(CLI::App& app, Chosen& chosen)
         {"yard", "The hire desk's screens", ui::Door::yard}};
     for (const auto& [name, says, door] : doors) {
         auto options = std::make_shared<Options>();
-        auto* command = app.add_subcommand(name, says);
-        add_options(*command, *options);
-        command->callback(
+        auto command = app.subcommand(name, says);
+        add_options(command, *options);
+        command.callback(
             [options, door = door, &chosen] { chosen = [options, door] { return open_screens(*options, door); }; });
     }
     auto options = std::make_shared<Options>();

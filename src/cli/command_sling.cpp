@@ -89,20 +89,20 @@ int run(const Options& options)
 
 } // namespace
 
-void add_sling(CLI::App& app, Chosen& chosen)
+void add_sling(Command app, Chosen& chosen)
 {
     auto options = std::make_shared<Options>();
-    auto* command = app.add_subcommand("sling", "What a grade 8 chain sling may carry at its angle (EN 818-4)");
-    command->add_option("--chain", options->chain.text, "chain size, mm")->required();
-    command->add_option("--legs", options->legs.text, "1 to 4")->required();
-    command->add_option("--angle", options->angle.text, "leg to the vertical, degrees");
-    command->add_option("--spread", options->spread.text, "lug distance MM (2 legs), rectangle MMxMM (4 legs)");
-    command->add_option("--leg-length", options->leg_length.text, "mm");
-    command->add_option("--tag", options->tag.text, "limit on the tag, kg");
-    command->add_option("--load", options->load.text, "kg");
-    command->add_flag("--symmetric", options->symmetric, "symmetry of the load is confirmed");
-    command->add_flag("--json", options->json, "print one JSON object");
-    command->callback([options, &chosen] { chosen = [options] { return run(*options); }; });
+    auto command = app.subcommand("sling", "What a grade 8 chain sling may carry at its angle (EN 818-4)");
+    command.option("--chain", options->chain.text, "chain size, mm").required();
+    command.option("--legs", options->legs.text, "1 to 4").required();
+    command.option("--angle", options->angle.text, "leg to the vertical, degrees");
+    command.option("--spread", options->spread.text, "lug distance MM (2 legs), rectangle MMxMM (4 legs)");
+    command.option("--leg-length", options->leg_length.text, "mm");
+    command.option("--tag", options->tag.text, "limit on the tag, kg");
+    command.option("--load", options->load.text, "kg");
+    command.flag("--symmetric", options->symmetric, "symmetry of the load is confirmed");
+    command.flag("--json", options->json, "print one JSON object");
+    command.callback([options, &chosen] { chosen = [options] { return run(*options); }; });
 }
 
 } // namespace cotter::cli

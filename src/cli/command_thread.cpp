@@ -42,19 +42,19 @@ int run(const Options& options)
 
 } // namespace
 
-void add_thread(CLI::App& app, Chosen& chosen)
+void add_thread(Command app, Chosen& chosen)
 {
     auto options = std::make_shared<Options>();
-    auto* command = app.add_subcommand("thread", "Does a bare pipe go down between struts?");
-    command->add_option("--length", options->length.text, "mm")->required();
-    command->add_option("--outside", options->outside.text, "greatest outside diameter, mm")->required();
-    command->add_option("--gap", options->gap.text, "between struts, mm")->required();
-    command->add_option("--max-tilt", options->max_tilt.text, "degrees")->required();
-    command->add_option("--clearance", options->clearance.text, "kept all round, mm (default 0)");
-    command->add_option("--strut-depth", options->strut_depth.text, "mm (default 0)");
-    command->add_option("--room", options->room.text, "below the struts, mm");
-    command->add_flag("--json", options->json, "print one JSON object");
-    command->callback([options, &chosen] { chosen = [options] { return run(*options); }; });
+    auto command = app.subcommand("thread", "Does a bare pipe go down between struts?");
+    command.option("--length", options->length.text, "mm").required();
+    command.option("--outside", options->outside.text, "greatest outside diameter, mm").required();
+    command.option("--gap", options->gap.text, "between struts, mm").required();
+    command.option("--max-tilt", options->max_tilt.text, "degrees").required();
+    command.option("--clearance", options->clearance.text, "kept all round, mm (default 0)");
+    command.option("--strut-depth", options->strut_depth.text, "mm (default 0)");
+    command.option("--room", options->room.text, "below the struts, mm");
+    command.flag("--json", options->json, "print one JSON object");
+    command.callback([options, &chosen] { chosen = [options] { return run(*options); }; });
 }
 
 } // namespace cotter::cli

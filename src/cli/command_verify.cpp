@@ -151,27 +151,26 @@ int rebuild(const Options& options)
     return done;
 }
 
-CLI::App* add(CLI::App& app, Chosen& chosen, const char* name, const char* says, std::shared_ptr<Options> options,
-              int (*act)(const Options&))
+Command add(Command app, Chosen& chosen, const char* name, const char* says, std::shared_ptr<Options> options,
+            int (*act)(const Options&))
 {
-    auto* command = app.add_subcommand(name, says);
-    command->add_option("--store", options->store, "the book (default your own)");
-    command->add_flag("--json", options->json, "print one JSON object");
-    command->callback([options, act, &chosen] { chosen = [options, act] { return act(*options); }; });
+    auto command = app.subcommand(name, says);
+    command.option("--store", options->store, "the book (default your own)");
+    command.flag("--json", options->json, "print one JSON object");
+    command.callback([options, act, &chosen] { chosen = [options, act] { return act(*options); }; });
     return command;
 }
 
 } // namespace
 
-void add_verify(CLI::App& app, Chosen& chosen)
+void add_verify(Command app, Chosen& chosen)
 {
     const auto options = std::make_shared<Options>();
-    auto* command =
+    auto command =
         add(app, chosen, "verify", "Checks every hash, link, signature, body and derived table", options, verify);
-    command->add_option("--receipt", options->receipt,
-                        "file with receipts, a line each, or -: was the book cut since?");
-    command->add_option("--against", options->against, "another device's book, and the receipts that it remembers");
-    command->add_option("--bundle", options->bundle, "an inspector's bundle; without --store that alone is checked");
+    command.option("--receipt", options->receipt, "file with receipts, a line each, or -: was the book cut since?");
+    command.option("--against", options->against, "another device's book, and the receipts that it remembers");
+    command.option("--bundle", options->bundle, "an inspector's bundle; without --store that alone is checked");
     add(app, chosen, "rebuild", "Derives the tables anew from the records", std::make_shared<Options>(), rebuild);
 }
 

@@ -55,20 +55,20 @@ int run(const Options& options)
 
 } // namespace
 
-void add_weigh(CLI::App& app, Chosen& chosen)
+void add_weigh(Command app, Chosen& chosen)
 {
     auto options = std::make_shared<Options>();
-    auto* command = app.add_subcommand("weigh", "The mass of a pipe from its dimensions");
-    command->add_option("--bore", options->bore.text, "inside, mm")->required();
-    command->add_option("--wall", options->wall.text, "wall, mm")->required();
-    command->add_option("--length", options->length.text, "overall length, mm")->required();
-    command->add_option("--socket-outside", options->socket_outside.text, "socket outside, mm");
-    command->add_option("--socket-length", options->socket_length.text, "socket length, mm");
-    command->add_option("--density", options->density.text, "kg/m3 (default 2500)");
-    command->add_option("--allowance", options->allowance.text, "percent added to the computed mass (default 0)");
-    command->add_option("--stated", options->stated.text, "mass stated by the maker, kg");
-    command->add_flag("--json", options->json, "print one JSON object");
-    command->callback([options, &chosen] { chosen = [options] { return run(*options); }; });
+    auto command = app.subcommand("weigh", "The mass of a pipe from its dimensions");
+    command.option("--bore", options->bore.text, "inside, mm").required();
+    command.option("--wall", options->wall.text, "wall, mm").required();
+    command.option("--length", options->length.text, "overall length, mm").required();
+    command.option("--socket-outside", options->socket_outside.text, "socket outside, mm");
+    command.option("--socket-length", options->socket_length.text, "socket length, mm");
+    command.option("--density", options->density.text, "kg/m3 (default 2500)");
+    command.option("--allowance", options->allowance.text, "percent added to the computed mass (default 0)");
+    command.option("--stated", options->stated.text, "mass stated by the maker, kg");
+    command.flag("--json", options->json, "print one JSON object");
+    command.callback([options, &chosen] { chosen = [options] { return run(*options); }; });
 }
 
 } // namespace cotter::cli

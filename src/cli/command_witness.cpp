@@ -37,13 +37,13 @@ int run(const Options& options)
 
 } // namespace
 
-void add_witness(CLI::App& app, Chosen& chosen)
+void add_witness(Command app, Chosen& chosen)
 {
     auto options = std::make_shared<Options>();
-    auto* command = app.add_subcommand("witness", "Remembers the receipt of another device's book");
-    add_writer_options(*command, options->writer, "who saw it");
-    command->add_option("file", options->file, "the receipt (default standard input)");
-    command->callback([options, &chosen] { chosen = [options] { return run(*options); }; });
+    auto command = app.subcommand("witness", "Remembers the receipt of another device's book");
+    add_writer_options(command, options->writer, "who saw it");
+    command.option("file", options->file, "the receipt (default standard input)");
+    command.callback([options, &chosen] { chosen = [options] { return run(*options); }; });
 }
 
 } // namespace cotter::cli

@@ -56,6 +56,20 @@ std::optional<double> optional_positive(const Given& given)
     return given.is_given() ? std::optional{positive(given)} : std::nullopt;
 }
 
+double metres(const Given& given)
+{
+    const double value = number(given);
+    if (value < -1000 || value > 1000)
+        refuse(given, "metres, from -1000 to 1000");
+    return value;
+}
+
+double radius_metres(const Given& given)
+{
+    (void)at_least_zero(given);
+    return metres(given);
+}
+
 std::int64_t whole_between(const Given& given, std::int64_t least, std::int64_t greatest)
 {
     const double value = number(given);

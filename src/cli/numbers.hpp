@@ -21,6 +21,8 @@ double number(const Given& given);   // any size, finite
 double positive(const Given& given); // over 0
 double at_least_zero(const Given& given);
 std::optional<double> optional_positive(const Given& given);
+double metres(const Given& given);        // no further either way than a record may say, 1,000 m
+double radius_metres(const Given& given); // and at least 0
 std::int64_t whole_between(const Given& given, std::int64_t least, std::int64_t greatest);
 rules::Day day(const Given& given);
 rules::Instant instant(const Given& given);

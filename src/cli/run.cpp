@@ -13,16 +13,6 @@ int refuse(const std::string& why)
     return bad_input;
 }
 
-// Help that was asked for goes out and is done; anything else is bad input.
-int refuse(const CLI::App& app, const CLI::ParseError& error)
-{
-    if (error.get_exit_code() == 0) {
-        std::cout << app.help("", CLI::AppFormatMode::Normal);
-        return done;
-    }
-    return refuse(std::string{error.what()} + "; `cotter help` lists what is accepted");
-}
-
 void refuse_other_than_text(int count, const char* const* arguments)
 {
     for (int i = 1; i < count; ++i)
@@ -33,7 +23,7 @@ void refuse_other_than_text(int count, const char* const* arguments)
         }
 }
 
-void add_all(CLI::App& app, Chosen& chosen)
+void add_all(Command app, Chosen& chosen)
 {
     for (const auto add :
          {add_due,   add_weigh,   add_sling,  add_reach,   add_thread, add_judge,   add_lift,    add_record,
@@ -46,23 +36,19 @@ void add_all(CLI::App& app, Chosen& chosen)
 
 int run(int count, const char* const* arguments)
 {
-    CLI::App app{
+    constexpr auto says =
         "Cotter says MAY LIFT or DO NOT LIFT, why, and what clears it. It supports, and never replaces, the lift plan, "
-        "the maker's instructions, local law and competent people.",
-        "cotter"};
-    app.require_subcommand(0, 1); // `help record`: the second word is no command
+        "the maker's instructions, local law and competent people.";
     Chosen chosen;
-    add_all(app, chosen);
     try {
         refuse_other_than_text(count, arguments);
-        app.parse(count, arguments);
+        if (!parse(
+                says, [&](Command program) { add_all(program, chosen); }, count, arguments))
+            return done;
         const int code = chosen ? chosen() : bad_input;
         if (!std::cout.flush())
             return refuse("standard output cannot be written; an open file, pipe or terminal is accepted");
         return code;
-    } catch (const CLI::ParseError& e) {
-        const auto picked = app.get_subcommands();
-        return refuse(picked.empty() ? app : *picked.front(), e);
     } catch (const std::exception& e) {
         return refuse(e.what());
     }

@@ -2,13 +2,13 @@
 
 namespace cotter::cli {
 
-void add_writer_options(CLI::App& command, Writer& writer, const char* who)
+void add_writer_options(Command command, Writer& writer, const char* who)
 {
-    command.add_option("--store", writer.store, "the book")->required();
-    command.add_option("--as", writer.as, who)->required();
-    command.add_option("--pin-file", writer.pin_file, "file with that person's PIN; a sample book asks none");
-    command.add_option("--at", writer.at.text, "the clock of a sample book, YYYY-MM-DDThh:mm:ssZ");
-    command.add_flag("--json", writer.json, "print JSON");
+    command.option("--store", writer.store, "the book").required();
+    command.option("--as", writer.as, who).required();
+    command.option("--pin-file", writer.pin_file, "file with that person's PIN; a sample book asks none");
+    command.option("--at", writer.at.text, "the clock of a sample book, YYYY-MM-DDThh:mm:ssZ");
+    command.flag("--json", writer.json, "print JSON");
 }
 
 Session open_to_write(const Writer& writer)

@@ -15,7 +15,7 @@ struct Writer {
 };
 
 // --store, --as, --pin-file, --at and --json; `who` says whose id --as is.
-void add_writer_options(CLI::App& command, Writer& writer, const char* who);
+void add_writer_options(Command command, Writer& writer, const char* who);
 
 // The clock is watched before anything else is written, the try of a PIN included: it is compared with the newest
 // record.

@@ -100,7 +100,6 @@ std::optional<Millimetres> least_rated_radius(const Chart& chart)
     return least;
 }
 
-// kg x 9.81 x m over the limit, in whole numbers.
 // kg * 9.81 * mm > N m * 1000, in whole numbers.
 bool over_moment(const Cell& cell) { return cell.rated->count() * cell.radius->count() > device_nm * 100'000 / 981; }
 

@@ -175,6 +175,18 @@ TEST_CASE("reach takes a blank for not permitted, and over the side by itself")
     CHECK(not_refused(chart.reach("--over back --radius 4 --height 0"), {"--over", "back", "front or side"}) == "");
 }
 
+TEST_CASE("reach refuses what no record may say")
+{
+    const ChartFile chart;
+    CHECK(not_refused(chart.reach("--over front --radius 999999999999999999 --height 0"), {"--radius", "1000"}) == "");
+    CHECK(not_refused(chart.reach("--over front --radius 4 --height -1000.1"), {"--height", "1000"}) == "");
+    CHECK(not_refused(chart.reach("--over front --radius -1 --height 0"), {"--radius", "at least 0"}) == "");
+    write_bytes(chart.path, "over,height_m,radius_m,rated_kg\nfront,0,3,10000001\n");
+    CHECK(not_refused(chart.reach("--over front --radius 3 --height 0"), {"rated_kg", "10000001", "10000000"}) == "");
+    write_bytes(chart.path, "over,height_m,radius_m,rated_kg\nfront,0,3,10000000\n");
+    CHECK(chart.reach("--over front --radius 3 --height 0").json()["rated_kg"] == 10'000'000);
+}
+
 TEST_CASE("reach names the line and the column of a chart file that is not one")
 {
     const ChartFile chart;

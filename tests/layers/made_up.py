@@ -49,9 +49,10 @@ CASES = [
     Case("src/paper/table.cpp", EVERYWHERE, f"{SOURCE}/ui/theme.hpp"),
     Case("ui/app.cpp", EVERYWHERE, f"{SOURCE}/src/paper/document.hpp"),
     Case("src/cli/command_day.cpp", EVERYWHERE + ours("src/paper/pages.hpp"), "/usr/include/cairo/cairo.h"),
-    Case("src/cli/run.cpp", EVERYWHERE + ours("db/store.hpp", "ui/theme.hpp") + theirs("CLI/CLI.hpp", "sqlite3.h"),
+    Case("src/cli/run.cpp", EVERYWHERE + ours("db/store.hpp", "ui/theme.hpp") + theirs("sqlite3.h"),
          "/usr/include/sodium.h"),
-    Case("src/cli/run.cpp", EVERYWHERE, "/usr/include/doctest/doctest.h"),
+    Case("src/cli/arguments.cpp", EVERYWHERE + theirs("CLI/CLI.hpp"), "/usr/include/doctest/doctest.h"),
+    Case("src/cli/run.cpp", EVERYWHERE, "/usr/include/CLI/CLI.hpp"),
 ]
 
 OF_UNKNOWN_LAYER = f"CMakeFiles/cellar.dir/src/cellar/wine.cpp.o: {SOURCE}/src/cellar/wine.cpp /usr/include/stdint.h\n"
