@@ -142,11 +142,12 @@ void draw_frame(GLFWwindow* window, App& app, const Theme& theme, const WindowFa
 
 bool is_moving() { return ImGui::IsMouseDown(0); }
 
-void loop(GLFWwindow* window, App& app, const Theme& theme, const WindowFacts& facts, Redraw& redraw)
+void loop(GLFWwindow* window, App& app, const Theme& theme, const WindowFacts& facts, Redraw& redraw,
+          const std::function<rules::Instant()>& now)
 {
     bool first = true;
     while (glfwWindowShouldClose(window) == 0) {
-        const double wait = redraw.seconds_to_wait(is_moving());
+        const double wait = redraw.seconds_to_wait(is_moving(), now());
         if (wait > 0)
             glfwWaitEventsTimeout(wait);
         else
@@ -183,7 +184,7 @@ bool run_window(const Outside& outside, Door door, const WindowFacts& facts)
     Outside with = outside;
     with.texture = [&](const Picture& picture) { return texture.show(picture); };
     App app{with, door};
-    loop(window.handle(), app, theme, facts, redraw);
+    loop(window.handle(), app, theme, facts, redraw, outside.now);
     return true;
 }
 

@@ -6,16 +6,24 @@
 #include <cmath>
 
 using namespace cotter::ui;
+using cotter::rules::Instant;
 
-TEST_CASE("after an event three frames are drawn, then the loop sleeps")
+namespace {
+
+const Instant twelve_past{12}; // seconds past a minute
+
+} // namespace
+
+TEST_CASE("after an event three frames are drawn, then the loop sleeps until the minute turns")
 {
     Redraw redraw;
     for (int i = 0; i < Redraw::settle_frames; ++i)
         redraw.drew();
-    CHECK(redraw.seconds_to_wait(false) == Redraw::idle_seconds);
+    CHECK(redraw.seconds_to_wait(false, twelve_past) == 48);
+    CHECK(redraw.seconds_to_wait(false, Instant{60}) == 60);
     redraw.woken();
     int frames = 0;
-    while (redraw.seconds_to_wait(false) == 0) {
+    while (redraw.seconds_to_wait(false, twelve_past) == 0) {
         redraw.drew();
         ++frames;
     }
@@ -27,7 +35,7 @@ TEST_CASE("while a finger is down the loop does not sleep")
     Redraw redraw;
     for (int i = 0; i < Redraw::settle_frames; ++i)
         redraw.drew();
-    CHECK(redraw.seconds_to_wait(true) == 0);
+    CHECK(redraw.seconds_to_wait(true, twelve_past) == 0);
 }
 
 TEST_CASE("a thrown list never turns back and comes to rest, at any frame rate")
