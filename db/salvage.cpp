@@ -26,8 +26,9 @@ using records::Record;
 
 namespace {
 
-constexpr const char* why = "The book was damaged and records are lost, perhaps of this unit. Look at the unit, and at "
-                            "what is written elsewhere, before this stop is lifted";
+constexpr const char* why_stopped =
+    "The book was damaged and records are lost, perhaps of this unit. Look at the unit, and at "
+    "what is written elsewhere, before this stop is lifted";
 
 // Bytes of a file's heading that are the same in every book. Source: SQLite, "Database File Format", 1.3.
 const std::vector<std::pair<std::streamoff, std::string>> heading{
@@ -153,7 +154,8 @@ try {
         std::vector<Entry> entries{
             first_entry(facts, key, found, result.lost, own ? own->device() : found.newest_device())};
         if (!result.lost.empty())
-            for (Entry& stop : stops_on_all([&](const auto& visit) { found.for_each(visit); }, facts, "salvage", why)) {
+            for (Entry& stop :
+                 stops_on_all([&](const auto& visit) { found.for_each(visit); }, facts, "salvage", why_stopped)) {
                 result.stopped.push_back(stop.about);
                 entries.push_back(std::move(stop));
             }

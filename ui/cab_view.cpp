@@ -21,7 +21,7 @@ namespace {
 
 constexpr double figure_width = 78;
 
-std::optional<figures::Sign> sign_of(Weight weight)
+std::optional<figures::Sign> sign_of_weight(Weight weight)
 {
     switch (weight) {
     case Weight::stop: return figures::Sign::stop;
@@ -74,7 +74,7 @@ bool waits(const Finding& finding, const std::vector<Finding>& all)
 Row row_of(const Finding& finding, const Question& question, const words::Naming& naming)
 {
     const words::Sentence sentence = words::says(finding, question, naming);
-    return {sign_of(weight(finding.code)),
+    return {sign_of_weight(weight(finding.code)),
             sentence.headline,
             sentence.detail,
             words::short_source(finding.code),

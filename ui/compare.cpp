@@ -9,8 +9,6 @@ namespace cotter::ui {
 
 namespace {
 
-constexpr double head_mm = 13;
-
 std::string what_it_is(const desk::Typed& typed) { return typed.what == "report" ? "examination report" : typed.what; }
 
 } // namespace

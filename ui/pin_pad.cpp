@@ -9,7 +9,7 @@ namespace cotter::ui {
 namespace {
 
 constexpr std::size_t length = 6;
-constexpr double margin = 6, dot_mm = 5, pad_w = 110;
+constexpr double border = 6, dot_mm = 5, pad_w = 110;
 
 } // namespace
 
@@ -65,17 +65,17 @@ PinPad::Press PinPad::draw(Sheet& sheet, const Words& words)
     sheet.fill({0, 0, sheet.width(), sheet.height()}, day.ground);
     const bool wide = !sheet.is_narrow();
     const double pad_h = 4 * glove.target + 3 * glove.gap,
-                 text_w = wide ? sheet.width() - pad_w - 3 * margin : sheet.width() - 2 * margin;
-    const double key_w = wide ? (pad_w - 2 * glove.gap) / 3 : (sheet.width() - 2 * margin - 2 * glove.gap) / 3;
-    const double head = sheet.wrapped({margin, 8, text_w, 0}, Letter::heading, words.question, 3);
-    const double hint = sheet.wrapped({margin, 11 + head, text_w, 0}, Letter::text, words.hint, 5, day.second);
+                 text_w = wide ? sheet.width() - pad_w - 3 * border : sheet.width() - 2 * border;
+    const double key_w = wide ? (pad_w - 2 * glove.gap) / 3 : (sheet.width() - 2 * border - 2 * glove.gap) / 3;
+    const double head = sheet.wrapped({border, 8, text_w, 0}, Letter::heading, words.question, 3);
+    const double hint = sheet.wrapped({border, 11 + head, text_w, 0}, Letter::text, words.hint, 5, day.second);
     const double under = 16 + head + hint;
-    dots(sheet, margin, under);
+    dots(sheet, border, under);
     const double bottom = sheet.height() - title_height(sheet);
     const double low = bottom - (wide ? 6 : glove.target + 2 * glove.gap + 6);
-    keys(sheet, wide ? sheet.width() - pad_w - margin : margin, low - pad_h, key_w); // they never move
+    keys(sheet, wide ? sheet.width() - pad_w - border : border, low - pad_h, key_w); // they never move
     Press press = digits_.size() == length ? Press::complete : Press::nothing;
-    double x = margin;
+    double x = border;
     for (std::size_t i = 0; i < words.ways_out.size(); ++i) {
         const double w = std::max(30.0, sheet.width_of(Letter::text, words.ways_out[i]) + 8);
         if (sheet.button(words.ways_out[i], {x, bottom - glove.target - glove.gap, w, glove.target})) {

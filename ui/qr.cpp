@@ -11,7 +11,7 @@ namespace {
 
 constexpr int quiet = 4; // modules around the code, by the standard
 
-using Code = std::unique_ptr<QRcode, decltype(&QRcode_free)>;
+using QrCode = std::unique_ptr<QRcode, decltype(&QRcode_free)>;
 
 bool is_dark(const QRcode& code, int x, int y) { return (code.data[y * code.width + x] & 1U) != 0; }
 
@@ -19,7 +19,7 @@ bool is_dark(const QRcode& code, int x, int y) { return (code.data[y * code.widt
 
 void draw_qr(Sheet& sheet, const std::string& text, const Box& box)
 {
-    const Code code{QRcode_encodeString8bit(text.c_str(), 0, QR_ECLEVEL_M), QRcode_free};
+    const QrCode code{QRcode_encodeString8bit(text.c_str(), 0, QR_ECLEVEL_M), QRcode_free};
     if (!code)
         return;
     const double module = std::min(box.w, box.h) / (code->width + 2 * quiet);

@@ -77,7 +77,7 @@ std::optional<std::size_t> Site::ask(Sheet& sheet, const Choice& choice)
 
 namespace {
 
-constexpr double button_gap = 3, button_row_mm = 12.8;
+constexpr double button_gap = 3, button_row_mm = foot_mm;
 
 std::size_t button_rows(const Sheet& sheet) { return sheet.is_narrow() ? 2 : 1; }
 

@@ -42,7 +42,6 @@ private:
         today,
         gone
     };
-    static constexpr double head_mm = 13;
     static double buttons_mm(const Sheet& sheet);
 
     // A line of what is stopped now; `notice` names a clock notice, whose line has a button.

@@ -45,6 +45,8 @@ struct Hand {
 inline constexpr Hand glove{19, 6, 13}; // Source: MIL-STD-1472E 5.4.3.1.3.3 (19 mm with mittens), Table VII (13 mm)
 inline constexpr Hand bare{10, 2, 2};
 
+inline constexpr double head_mm = 13, foot_mm = 12.8; // of a page: its heading, and its row of bare buttons
+
 // One letter size: an ImGui font and where its capitals stand in it.
 struct Face {
     ImFont* font = nullptr;

@@ -9,7 +9,7 @@ namespace cotter::ui {
 
 namespace {
 
-constexpr double row_mm = 10.2;
+constexpr double line_mm = 10.2;
 
 bool in_two_rows(const Sheet& sheet) { return sheet.width() < 200; }
 
@@ -43,7 +43,7 @@ TitleBlock title_block(const Outside& outside, const std::string& role, const st
     return block;
 }
 
-double title_height(const Sheet& sheet) { return in_two_rows(sheet) ? 2 * row_mm : row_mm; }
+double title_height(const Sheet& sheet) { return in_two_rows(sheet) ? 2 * line_mm : line_mm; }
 
 void draw(Sheet& sheet, const TitleBlock& block)
 {
@@ -57,11 +57,11 @@ void draw(Sheet& sheet, const TitleBlock& block)
     for (std::size_t i = 0; i < block.cells.size(); ++i) {
         if (two && i == 2) {
             x = 0;
-            y += row_mm;
+            y += line_mm;
             sheet.line(0, y, sheet.width(), y, thin_mm);
         }
         if (x > 0)
-            sheet.line(x, y, x, y + row_mm, thin_mm);
+            sheet.line(x, y, x, y + line_mm, thin_mm);
         const double w = shares[i] * sheet.width();
         sheet.text(x + 1.7, y + 1.4, Letter::small, block.cells[i].label, day.second);
         const bool fits = sheet.width_of(Letter::second, block.cells[i].text) <= w - 2.5;

@@ -13,7 +13,7 @@ using figures::Sign;
 
 namespace {
 
-constexpr double head_mm = 13, buttons_mm = 12.8, inset = 14, between = 4;
+constexpr double inset = 14, between = 4;
 
 std::string with(const std::string& text, const std::string& more)
 {
@@ -181,17 +181,17 @@ bool Today::draw(Sheet& sheet)
         return written(sheet);
     look();
     sheet.fill({0, 0, sheet.width(), sheet.height()}, day.ground);
-    const Box area{0, head_mm, sheet.width(), sheet.height() - head_mm - buttons_mm - title_height(sheet)};
+    const Box area{0, head_mm, sheet.width(), sheet.height() - head_mm - foot_mm - title_height(sheet)};
     sheet.fill(area, day.sheet);
     list(sheet, area);
     sheet.fill({0, 0, sheet.width(), head_mm}, day.ground);
     sheet.text(4, 3.8, Letter::heading, "This site, this day");
-    sheet.fill({0, area.y + area.h, sheet.width(), buttons_mm}, day.ground);
+    sheet.fill({0, area.y + area.h, sheet.width(), foot_mm}, day.ground);
     sheet.line(0, area.y, sheet.width(), area.y, thin_mm);
     sheet.line(0, area.y + area.h, sheet.width(), area.y + area.h, thin_mm);
     const double y = area.y + area.h + 1;
-    const bool back = sheet.button("Back", {bare.gap, y, 34, buttons_mm - 2});
-    if (outside_.print_day && sheet.button("Write it to a stick", {bare.gap + 37, y, 60, buttons_mm - 2}))
+    const bool back = sheet.button("Back", {bare.gap, y, 34, foot_mm - 2});
+    if (outside_.print_day && sheet.button("Write it to a stick", {bare.gap + 37, y, 60, foot_mm - 2}))
         written_ = outside_.print_day();
     ui::draw(sheet, title_block(outside_, "READ ONLY", ""));
     return !back;

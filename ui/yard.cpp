@@ -9,8 +9,6 @@ namespace cotter::ui {
 
 namespace {
 
-constexpr double head_mm = 13, buttons_mm = 12.8;
-
 std::string on_the_way(const std::string& place, const records::Book& book)
 {
     const std::string heading = "on the way to ";
@@ -37,7 +35,7 @@ std::string setting_and_place(const desk::BoardRow& row, const records::Book& bo
     return (row.setting.empty() ? "" : "set to " + row.setting + ", ") + where(row, book);
 }
 
-double line_height(const Sheet& sheet) { return sheet.is_narrow() ? 28 : 19; }
+double height_of_line(const Sheet& sheet) { return sheet.is_narrow() ? 28 : 19; }
 
 // Beside each other where the glass is wide, under each other where it is not.
 void draw_line(Sheet& sheet, const desk::BoardRow& row, const records::Book& book, double y)
@@ -52,7 +50,7 @@ void draw_line(Sheet& sheet, const desk::BoardRow& row, const records::Book& boo
     sheet.wrapped({half, y + 2.8 + (narrow ? 10.4 : 0), w, 0}, Letter::second, evidence(row), 1);
     sheet.wrapped({half, y + (narrow ? 4.3 + second : 8.4), w, 0}, Letter::second, setting_and_place(row, book), 1,
                   day.second);
-    sheet.line(0, y + line_height(sheet), sheet.width(), y + line_height(sheet), thin_mm, day.rule);
+    sheet.line(0, y + height_of_line(sheet), sheet.width(), y + height_of_line(sheet), thin_mm, day.rule);
 }
 
 } // namespace
@@ -64,7 +62,7 @@ void Yard::list(Sheet& sheet, const Box& area)
     if (of != rows_of_)
         rows_ = desk::board(outside_.book, now, outside_.hand("").day);
     rows_of_ = of;
-    const double line_mm = line_height(sheet);
+    const double line_mm = height_of_line(sheet);
     touch_scroll(scroll_, sheet.theme(), area, sheet.theme().px(line_mm * static_cast<double>(rows_.size()) - area.h));
     const double top = area.y - static_cast<double>(scroll_.at) / sheet.theme().px_per_mm();
     const auto first = static_cast<std::size_t>(std::max(0.0, (area.y - top) / line_mm));
@@ -86,14 +84,14 @@ bool Yard::draw(Sheet& sheet)
         return true;
     }
     sheet.fill({0, 0, sheet.width(), sheet.height()}, day.ground);
-    const Box area{0, head_mm, sheet.width(), sheet.height() - head_mm - buttons_mm - title_height(sheet)};
+    const Box area{0, head_mm, sheet.width(), sheet.height() - head_mm - foot_mm - title_height(sheet)};
     sheet.fill(area, day.sheet);
     list(sheet, area);
     sheet.fill({0, 0, sheet.width(), head_mm}, day.ground);
-    sheet.fill({0, area.y + area.h, sheet.width(), buttons_mm}, day.ground);
+    sheet.fill({0, area.y + area.h, sheet.width(), foot_mm}, day.ground);
     sheet.text(4, 3.8, Letter::heading, "Units, papers, settings");
-    const bool leave = sheet.button("Leave", {bare.gap, area.y + area.h + 1, 34, buttons_mm - 2});
-    if (sheet.button("This day", {bare.gap + 37, area.y + area.h + 1, 34, buttons_mm - 2}))
+    const bool leave = sheet.button("Leave", {bare.gap, area.y + area.h + 1, 34, foot_mm - 2});
+    if (sheet.button("This day", {bare.gap + 37, area.y + area.h + 1, 34, foot_mm - 2}))
         shows_today_ = true;
     ui::draw(sheet, title_block(outside_, "DESK", ""));
     return !leave;

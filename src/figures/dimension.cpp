@@ -7,7 +7,7 @@ namespace cotter::figures {
 
 namespace {
 
-constexpr double row = 6.2, tick = 2.2, capital = 2.8;
+constexpr double row = 6.2, tick = 2.2;
 
 void add_tick(Figure& figure, double x, double y) { figure.add(Line{{x, y - tick}, {x, y + tick}, Pen::thick}); }
 

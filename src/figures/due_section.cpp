@@ -9,7 +9,7 @@ namespace cotter::figures {
 namespace {
 
 constexpr int columns = 3, weeks = 12;
-constexpr double row = 7.4, capital = 2.8, label_capital = 3.5, top = 8, narrow_width = 170;
+constexpr double row_mm = 7.4, label_capital = 3.5, top = 8, narrow_width = 170;
 constexpr std::array<const char*, columns> headings{"Attachments, headplates", "Slings, hooks", "Machines, hitches"};
 constexpr std::array<const char*, columns> short_headings{"Attachments", "Slings", "Machines"};
 
@@ -26,7 +26,7 @@ public:
     {
         narrow_ = width < narrow_width;
         staff_ = narrow_ ? 23 : 30;
-        ground_ = top + std::max(1.0, static_cast<double>(most_above())) * row + 2;
+        ground_ = top + std::max(1.0, static_cast<double>(most_above())) * row_mm + 2;
         week_ = (height - ground_ - 3) / weeks;
         column_ = (width - staff_) / columns;
     }
@@ -124,14 +124,14 @@ private:
                 continue;
             }
             add_mark(each, y);
-            y -= row;
+            y -= row_mm;
         }
     }
 
     // Each hangs at its date, or as near below as its neighbours leave room; the leader keeps left of the labels.
     void add_below(int column)
     {
-        double free = ground_ + row - 1;
+        double free = ground_ + row_mm - 1;
         for (const DueMark& each : in_column(column, false)) {
             const double at = depth(*each.latest);
             const double y = std::max(at + 1.4, free);
@@ -140,7 +140,7 @@ private:
                 continue;
             }
             add_mark(each, y);
-            free = y + row;
+            free = y + row_mm;
         }
     }
 
@@ -154,7 +154,7 @@ private:
     bool crosses(const Placed& leader, double y) const
     {
         return std::any_of(placed_.begin(), placed_.end(), [&](const Placed& other) {
-            return other.column < leader.column && std::abs(other.label - y) < row / 2;
+            return other.column < leader.column && std::abs(other.label - y) < row_mm / 2;
         });
     }
 

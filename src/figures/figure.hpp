@@ -39,12 +39,13 @@ struct Circle {
 struct HatchedRing {
     Point centre;
     double outer = 0, inner = 0;
-}; // cut concrete: 45 degree hatching
+};                                     // cut concrete: 45 degree hatching
+inline constexpr double capital = 2.8; // mm, height of lettering unless said
 struct Label {
     Point at;
     std::string text;
     Align align = Align::left;
-    double capital = 2.8;
+    double capital = figures::capital;
     bool lettering = true;
 }; // at: left end of the base line
 struct Mark {

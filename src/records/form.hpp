@@ -39,8 +39,25 @@ Json parse_strictly(std::string_view text);
 
 template <class E> using EnumNames = std::vector<std::pair<std::string_view, E>>;
 
-// Which text stands for which value; specialised beside the forms.
+// Which text stands for which value (question_names.cpp).
 template <class E> const EnumNames<E>& names_of();
+template <> const EnumNames<rules::Purpose>& names_of<rules::Purpose>();
+template <> const EnumNames<rules::Role>& names_of<rules::Role>();
+template <> const EnumNames<rules::ItemClass>& names_of<rules::ItemClass>();
+template <> const EnumNames<rules::Owner>& names_of<rules::Owner>();
+template <> const EnumNames<rules::Basis>& names_of<rules::Basis>();
+template <> const EnumNames<rules::Danger>& names_of<rules::Danger>();
+template <> const EnumNames<rules::Particular>& names_of<rules::Particular>();
+template <> const EnumNames<rules::EventKind>& names_of<rules::EventKind>();
+template <> const EnumNames<rules::Answered>& names_of<rules::Answered>();
+template <> const EnumNames<rules::SettingKind>& names_of<rules::SettingKind>();
+template <> const EnumNames<rules::Shape>& names_of<rules::Shape>();
+template <> const EnumNames<rules::Sector>& names_of<rules::Sector>();
+template <> const EnumNames<rules::Mounting>& names_of<rules::Mounting>();
+template <> const EnumNames<rules::Listed>& names_of<rules::Listed>();
+template <> const EnumNames<rules::NoticeKind>& names_of<rules::NoticeKind>();
+template <> const EnumNames<rules::How>& names_of<rules::How>();
+template <> const EnumNames<rules::StaledBy>& names_of<rules::StaledBy>();
 
 template <class V, class T>
 concept Described = requires(V& visitor, T& value)

@@ -9,8 +9,6 @@ namespace {
 
 double ring_mm2(double outside, double inside) { return std::numbers::pi / 4 * (outside * outside - inside * inside); }
 
-double count(Millimetres length) { return static_cast<double>(length.count()); }
-
 std::optional<double> density_of(const Pipe& pipe)
 {
     if (pipe.density)
@@ -41,7 +39,7 @@ std::optional<double> computed_kg(const Pipe& pipe)
     if (!socket_length || socket_length->count() < 0)
         return std::nullopt;
     return cylinder_kg(
-        {count(*pipe.bore), count(*pipe.barrel), count(*pipe.overall), count(*pipe.socket), count(*socket_length)},
+        {real(*pipe.bore), real(*pipe.barrel), real(*pipe.overall), real(*pipe.socket), real(*socket_length)},
         *density);
 }
 

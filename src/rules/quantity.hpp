@@ -21,6 +21,9 @@ private:
     std::int64_t count_;
 };
 
+// For formulas, which are in real numbers.
+template <class Unit> constexpr double real(Quantity<Unit> q) { return static_cast<double>(q.count()); }
+
 using Millimetres = Quantity<struct MillimetreUnit>;
 using Kilograms = Quantity<struct KilogramUnit>;
 using NewtonMetres = Quantity<struct NewtonMetreUnit>;

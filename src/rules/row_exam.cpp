@@ -12,17 +12,17 @@ namespace cotter::rules {
 
 namespace {
 
-using State = Known<Particular>;
+using Typed = Known<Particular>;
 
-bool lacking(const State& state) { return state == Particular::lacking; }
-bool untyped(const State& state) { return !state || state == Particular::not_typed; }
+bool lacking(const Typed& state) { return state == Particular::lacking; }
+bool untyped(const Typed& state) { return !state || state == Particular::not_typed; }
 
-std::array<State, 6> always_due(const Particulars& p)
+std::array<Typed, 6> always_due(const Particulars& p)
 {
     return {p.employer, p.premises, p.last_examined, p.qualifications, p.employment, p.report_day};
 }
 
-std::array<State, 5> where_it_applies(const Particulars& p)
+std::array<Typed, 5> where_it_applies(const Particulars& p)
 {
     return {p.manufactured, p.tests, p.installation, p.defect_parts, p.authenticator};
 }

@@ -10,8 +10,6 @@ namespace cotter::rules {
 
 namespace {
 
-double count(Millimetres length) { return static_cast<double>(length.count()); }
-
 bool known(const Strutting& s) { return s.gap && s.clearance && s.strut_depth && s.room; }
 
 bool known(const Model& model)
@@ -25,13 +23,13 @@ bool known(const Pipe& pipe) { return pipe.overall && pipe.barrel && pipe.socket
 Passage passage(const Strutting& s, const Model& model, const Pipe& pipe)
 {
     Passage p;
-    p.length = count(std::max(*pipe.overall, *model.envelope_length));
-    p.depth = count(std::max(*pipe.barrel, *pipe.socket) + *model.above_crown + *model.below_invert);
-    p.gap = count(*s.gap);
+    p.length = real(std::max(*pipe.overall, *model.envelope_length));
+    p.depth = real(std::max(*pipe.barrel, *pipe.socket) + *model.above_crown + *model.below_invert);
+    p.gap = real(*s.gap);
     p.max_tilt = static_cast<double>(model.tilt_limit->count()) / 1000;
-    p.clearance = count(*s.clearance);
-    p.strut_depth = count(*s.strut_depth);
-    p.room = count(*s.room);
+    p.clearance = real(*s.clearance);
+    p.strut_depth = real(*s.strut_depth);
+    p.room = real(*s.room);
     return p;
 }
 

@@ -165,7 +165,7 @@ def files_of_layers(source):
 
 def not_read(tree, entries):
     """Sources without a dependency file: the check would be blind to them."""
-    seen = {tree.inside(entry.source) for entry in entries}
+    seen = {tree.inside(path) for entry in entries for path in (entry.source, *entry.headers)} # several at once too
     return [f"{name}: no dependency file of it was found; build everything first"
             for name in files_of_layers(tree.source) if name.endswith(".cpp") and name not in seen]
 
