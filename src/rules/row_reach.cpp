@@ -3,6 +3,7 @@
 
 #include "case.hpp"
 #include "chart.hpp"
+#include "physics.hpp"
 #include "load.hpp"
 
 #include <array>
@@ -10,8 +11,6 @@
 namespace cotter::rules {
 
 namespace {
-
-constexpr double gravity = 9.81; // m/s2
 
 bool differs(const Known<Id>& a, const Known<Id>& b) { return !a || !b || *a != *b; }
 

@@ -1,5 +1,7 @@
 #include "threading.hpp"
 
+#include "physics.hpp"
+
 #include <algorithm>
 #include <cmath>
 #include <numbers>
@@ -11,8 +13,6 @@ namespace {
 
 constexpr double slack = 1e-9; // relative: a root of a limit is allowed at that limit
 
-double radians(double degrees) { return degrees * std::numbers::pi / 180; }
-double degrees(double radians) { return radians * 180 / std::numbers::pi; }
 bool within(double value, double limit) { return value <= limit + slack * std::max(1.0, std::abs(limit)); }
 
 // Length along the axis needed to pass a strut pair on the pipe's own line: (D + 2c)/sin + v/tan.

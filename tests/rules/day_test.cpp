@@ -59,6 +59,18 @@ TEST_CASE("the exclusion zone reaches past half the load's diagonal")
     CHECK(least_zone_radius(zone(2000, 5000)) == doctest::Approx(5000 + 2500 + 1000));
 }
 
+TEST_CASE("the exclusion zone reaches where the load would topple or roll to, if that is further")
+{
+    ZoneFacts facts = zone(2000, 5000);
+    facts.toppling = 4000;
+    CHECK(least_zone_radius(facts) == doctest::Approx(5000 + 4000 + 1000));
+    facts.roll = 3000;
+    CHECK(least_zone_radius(facts) == doctest::Approx(5000 + 2500 + 3000 + 1000));
+    facts.toppling = 1000;
+    facts.roll = 0;
+    CHECK(least_zone_radius(facts) == doctest::Approx(5000 + 2500 + 1000));
+}
+
 TEST_CASE("the exclusion zone is never less than the tail swing and its margin")
 {
     CHECK(least_zone_radius(zone(8000, 5000)) == doctest::Approx(9000));
