@@ -1,32 +1,130 @@
-// cotter plan: the newest lift plan of the site, as it stands in the book. A plan is written with `cotter record
-// lift_plan`.
+// cotter plan: the lift plan in force; or one worked out from its worksheet, and issued.
 
 #include "command.hpp"
-#include "session.hpp"
+#include "lines.hpp"
+#include "plan_work.hpp"
+#include "writer.hpp"
+#include "written.hpp"
 
+#include <iterator>
 #include <memory>
+#include <optional>
 
 namespace cotter::cli {
 
 namespace {
 
 struct Options {
-    std::string store;
+    Writer writer;
+    std::string from;
     Given on{"--on", ""};
-    bool json = false;
+    bool issue = false;
 };
 
-int run(const Options& options)
+int show(const Options& options)
 {
-    Reading reading{store_or_own(options.store)};
+    Reading reading{store_or_own(options.writer.store)};
     Session session{reading.take(), {"--at", ""}, false};
     auto& store = session.store();
     const rules::Day on = options.on.is_given() ? day(options.on) : session.day();
     const Json plan = desk::plan_for(store, desk::current_site(store), on);
     if (plan.empty())
-        throw BadInput{"no lift plan in this book; `cotter record lift_plan` writes one"};
-    print(plan, options.json);
+        throw BadInput{"no lift plan in this book; `cotter plan --from FILE --issue` makes one"};
+    print(plan, options.writer.json);
     return shown_from(store);
+}
+
+struct Sheet {
+    std::string about;
+    Json body;
+};
+
+std::string text_of(const std::string& file)
+{
+    const auto in = file == "-" ? nullptr : open_text(file, "a worksheet");
+    return {std::istreambuf_iterator<char>{in ? *in : std::cin}, {}};
+}
+
+Sheet read_sheet(const std::string& file)
+{
+    const Json whole = records::parse_strictly(text_of(file));
+    if (!whole.is_object() || !whole.contains("about") || !whole["about"].is_string() || !whole.contains("body") ||
+        !whole["body"].is_object() || !whole["body"].contains("worksheet"))
+        throw BadInput{
+            "--from: an object with about, the plan's id, and body, a lift_plan with a worksheet, is accepted"};
+    return {whole["about"].get<std::string>(), whole["body"]};
+}
+
+// The next issue of the plan, as it is to be checked before it is worked out.
+Json with_issue(const records::Book& book, Sheet sheet)
+{
+    sheet.body["issue"] = desk::doc(book, "plan", sheet.about).value("issue", std::int64_t{0}) + 1;
+    if (!sheet.body.contains("site"))
+        sheet.body["site"] = desk::current_site(book);
+    records::check_body(*records::find_kind("lift_plan"), sheet.body);
+    return sheet.body;
+}
+
+void print_for_people(const desk::PlanWork& work)
+{
+    for (const Json& each : work.body.at("results")) {
+        std::cout << each.value("about", "") << (each.contains("about") ? ": " : "")
+                  << each.at("what").get<std::string>() << ": ";
+        if (each.contains("says"))
+            std::cout << each.at("says").get<std::string>();
+        else
+            std::cout << each.at("value") << (each.value("unit", "").empty() ? "" : " ") << each.value("unit", "");
+        if (each.contains("limit"))
+            std::cout << " (limit " << each.at("limit") << ")";
+        std::cout << ". " << each.at("formula").get<std::string>() << " [" << each.at("source").get<std::string>()
+                  << "]\n";
+    }
+    for (const std::string& each : work.refusals)
+        std::cout << "DOES NOT FIT: " << one_line(each) << '\n';
+}
+
+void print_work(const desk::PlanWork& work, bool as_json)
+{
+    if (!as_json)
+        return print_for_people(work);
+    print({{"plan", work.body}, {"does_not_fit", work.refusals}, {"fits", work.refusals.empty()}}, true);
+}
+
+Writer with_store(Writer writer)
+{
+    writer.store = store_or_own(writer.store);
+    return writer;
+}
+
+// One answer on standard output, whether it was issued or not.
+int work_out(const Options& options)
+{
+    const Sheet sheet = read_sheet(options.from);
+    if (options.issue && options.writer.as.empty())
+        throw BadInput{"--as: who issues the plan is missing; the id of an appointed person is needed"};
+    std::optional<Reading> reading;
+    std::optional<Session> session;
+    if (options.issue)
+        session.emplace(open_to_write(with_store(options.writer)));
+    else {
+        reading.emplace(store_or_own(options.writer.store));
+        session.emplace(reading->take(), options.writer.at, false);
+    }
+    desk::PlanWork work = desk::work_out_plan(session->store(), with_issue(session->store(), sheet), session->at());
+    const bool fits = work.refusals.empty();
+    work.body["issued"] = work.body["signed"] = options.issue && fits;
+    if (options.issue && fits)
+        desk::write(session->store(),
+                    {desk::entry(session->hand(options.writer.as), "lift_plan", sheet.about, work.body)});
+    print_work(work, options.writer.json);
+    return fits ? done : negative;
+}
+
+int run(const Options& options)
+{
+    if (options.from.empty() && options.issue)
+        throw BadInput{"--issue: needs --from, the worksheet of the plan to be issued"};
+    return options.from.empty() ? show(options) : work_out(options);
 }
 
 } // namespace
@@ -34,10 +132,15 @@ int run(const Options& options)
 void add_plan(Command app, Chosen& chosen)
 {
     auto options = std::make_shared<Options>();
-    auto command = app.subcommand("plan", "The lift plan in force");
-    command.option("--store", options->store, "the book (default your own)");
-    command.option("--on", options->on.text, "the day (default today at the site)");
-    command.flag("--json", options->json, "print one JSON object");
+    auto command = app.subcommand("plan", "The lift plan in force, or one worked out from its worksheet");
+    command.option("--store", options->writer.store, "the book (default your own)");
+    const auto on = command.option("--on", options->on.text, "the day (default today at the site)");
+    command.option("--from", options->from, "a worksheet, JSON: works the plan out and shows it").excludes(on);
+    command.flag("--issue", options->issue, "with --from: writes it into the book as the plan's next issue");
+    command.option("--as", options->writer.as, "with --issue: the appointed person");
+    command.option("--pin-file", options->writer.pin_file, "with --issue: file with that person's PIN");
+    command.option("--at", options->writer.at.text, "the clock of a sample book, YYYY-MM-DDThh:mm:ssZ");
+    command.flag("--json", options->writer.json, "print one JSON object");
     command.callback([options, &chosen] { chosen = [options] { return run(*options); }; });
 }
 

@@ -121,8 +121,26 @@ void check_sense(const Book& book, const Entry& entry)
     }
 }
 
+namespace {
+
+// People are briefed on an issue: another plan of the same issue would count as read.
+void check_new_issue(const Book& book, const Entry& entry)
+{
+    const auto plan = book.fact("plan", entry.about);
+    if (!plan || !plan->doc.value("issued", false))
+        return;
+    const auto old = plan->doc.value("issue", std::int64_t{0});
+    if (entry.body.value("issue", std::int64_t{0}) <= old)
+        throw FormError{"issue: " + records::shown(entry.body.value("issue", records::Json{})) + " is not accepted; issue " +
+                        std::to_string(old) + " is issued, a greater one is accepted"};
+}
+
+} // namespace
+
 void check_new(const Book& book, const Entry& entry)
 {
+    if (entry.kind == "lift_plan")
+        check_new_issue(book, entry);
     constexpr std::array<std::pair<const char*, const char*>, 5> once{{{"event", "event"},
                                                                        {"lift_asked", "lift"},
                                                                        {"examination_report", "report"},

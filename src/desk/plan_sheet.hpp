@@ -1,0 +1,44 @@
+#pragma once
+
+// What a lift plan's worksheet (record lift_plan, "worksheet") and the book say, in the rules' own terms.
+
+#include "ground.hpp"
+#include "move.hpp"
+#include "register.hpp"
+#include "threading.hpp"
+#include "work_order.hpp"
+#include "zone.hpp"
+
+#include <string>
+#include <vector>
+
+namespace cotter::desk {
+
+struct PlannedPipe {
+    std::string id;
+    rules::Pipe pipe;
+    int pipes = 0;
+    std::vector<std::size_t> after; // stretches, from 0
+};
+
+struct PlanSheet {
+    std::string machine, attachment;
+    rules::Question gear; // items of the load path, what else hangs, set-up, chart; without a pipe
+    std::vector<PlannedPipe> runs;
+    rules::Base base;
+    rules::Weights standing; // without a load
+    std::optional<double> tail_swing;
+    Json sheet; // as written
+
+    const rules::Item& item(rules::Role role) const; // machine or attachment
+    std::size_t state_count() const { return item(rules::Role::attachment).model->states.size(); }
+};
+
+// Reads the worksheet. NotFound names what the book does not know.
+PlanSheet read_plan_sheet(const Book& book, const Json& sheet, rules::Instant now);
+
+// The move at one of the worksheet's stands with that pipe; the passage between the struts.
+rules::MoveAsked move_at(const PlanSheet& plan, const Json& stand, const rules::Pipe& pipe);
+rules::Passage passage_of(const PlanSheet& plan, const rules::Pipe& pipe);
+
+} // namespace cotter::desk
