@@ -135,7 +135,10 @@ void add_plan(Command app, Chosen& chosen)
     auto command = app.subcommand("plan", "The lift plan in force, or one worked out from its worksheet");
     command.option("--store", options->writer.store, "the book (default your own)");
     const auto on = command.option("--on", options->on.text, "the day (default today at the site)");
-    command.option("--from", options->from, "a worksheet, JSON: works the plan out and shows it").excludes(on);
+    command
+        .option("--from", options->from,
+                "a worksheet (sample_site/plan_sheets has one): works the plan out and shows it")
+        .excludes(on);
     command.flag("--issue", options->issue, "with --from: writes it into the book as the plan's next issue");
     command.option("--as", options->writer.as, "with --issue: the appointed person");
     command.option("--pin-file", options->writer.pin_file, "with --issue: file with that person's PIN");

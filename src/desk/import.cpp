@@ -117,7 +117,10 @@ private:
     {
         const std::size_t problems = sheet_.problems().size();
         const Json before = thing_in(book_, shape_, group.id);
-        const Json now = read(group, before);
+        Json now = read(group, before);
+        if (known_in(now) != known_in(before))
+            for (const char* worked_out : {"worksheet", "results"}) // no longer of these figures
+                now.erase(worked_out);
         for (const Fault& each : faults_in(shape_, before, now))
             sheet_.say(group.rows.front(), column_of(each.field), each.why);
         if (sheet_.problems().size() > problems)

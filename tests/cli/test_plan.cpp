@@ -106,7 +106,7 @@ TEST_CASE("worked out by hand: load, radius, heights, ground and zone, each with
     CHECK(answer["plan"]["greatest_kg"] == load);
     const Json place = answer["plan"]["places"][0];
     CHECK(place["nose_radius_mm"] == 4000); // the stack; the trench's middle is at 1,450 + 1,100 + 800 = 3,350
-    CHECK(place["sector"] == "both");
+    CHECK(place["sector"] == "side"); // the tracks' corner is at atan(1,450 / 1,800), 38.9 degrees
     CHECK(place["pick_height_mm"] == 720 + 1400);
     CHECK(place["slew_height_mm"] == 600 + 720 + 1400);
     CHECK(place["lay_height_mm"] == -2000 + 720 + 1400);

@@ -41,6 +41,7 @@ on_screen() { awk -F'\t' '$1 == "text" { print $6 }' "$work/layout" 2>/dev/null 
 wait_for() { for _ in $(seq 100); do on_screen "$1" && return 0; sleep 0.1; done; fail "waited for: $1"; }
 place_of() { awk -F'\t' -v w="$1" '$1 == "target" && $6 == w { print int($2+$4/2), int($3+$5/2); exit }' "$work/layout"; }
 has_target() { [ -n "$(place_of "$1")" ]; }
+wait_target() { for _ in $(seq 100); do has_target "$1" && return 0; sleep 0.1; done; fail "no target: $1"; }
 first_target_but() { awk -F'\t' -v w="$1" '$1 == "target" && $6 != w { print $6; exit }' "$work/layout"; }
 tap() {
   local at
