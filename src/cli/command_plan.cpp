@@ -1,36 +1,33 @@
-// cotter plan: the lift plan in force; or one worked out from its worksheet, and issued.
+// cotter plan: the lift plan in force; or one worked out from its worksheet, shown and not written.
 
 #include "command.hpp"
 #include "lines.hpp"
 #include "plan_work.hpp"
-#include "writer.hpp"
-#include "written.hpp"
+#include "session.hpp"
 
 #include <iterator>
 #include <memory>
-#include <optional>
 
 namespace cotter::cli {
 
 namespace {
 
 struct Options {
-    Writer writer;
-    std::string from;
-    Given on{"--on", ""};
-    bool issue = false;
+    std::string store, from;
+    Given on{"--on", ""}, at{"--at", ""};
+    bool json = false;
 };
 
 int show(const Options& options)
 {
-    Reading reading{store_or_own(options.writer.store)};
+    Reading reading{store_or_own(options.store)};
     Session session{reading.take(), {"--at", ""}, false};
     auto& store = session.store();
     const rules::Day on = options.on.is_given() ? day(options.on) : session.day();
     const Json plan = desk::plan_for(store, desk::current_site(store), on);
     if (plan.empty())
-        throw BadInput{"no lift plan in this book; `cotter plan --from FILE --issue` makes one"};
-    print(plan, options.writer.json);
+        throw BadInput{"no lift plan in this book; `cotter record lift_plan` writes one"};
+    print(plan, options.json);
     return shown_from(store);
 }
 
@@ -90,42 +87,18 @@ void print_work(const desk::PlanWork& work, bool as_json)
     print({{"plan", work.body}, {"does_not_fit", work.refusals}, {"fits", work.refusals.empty()}}, true);
 }
 
-Writer with_store(Writer writer)
-{
-    writer.store = store_or_own(writer.store);
-    return writer;
-}
-
-// One answer on standard output, whether it was issued or not.
 int work_out(const Options& options)
 {
     const Sheet sheet = read_sheet(options.from);
-    if (options.issue && options.writer.as.empty())
-        throw BadInput{"--as: who issues the plan is missing; the id of an appointed person is needed"};
-    std::optional<Reading> reading;
-    std::optional<Session> session;
-    if (options.issue)
-        session.emplace(open_to_write(with_store(options.writer)));
-    else {
-        reading.emplace(store_or_own(options.writer.store));
-        session.emplace(reading->take(), options.writer.at, false);
-    }
-    desk::PlanWork work = desk::work_out_plan(session->store(), with_issue(session->store(), sheet), session->at());
-    const bool fits = work.refusals.empty();
-    work.body["issued"] = work.body["signed"] = options.issue && fits;
-    if (options.issue && fits)
-        desk::write(session->store(),
-                    {desk::entry(session->hand(options.writer.as), "lift_plan", sheet.about, work.body)});
-    print_work(work, options.writer.json);
-    return fits ? done : negative;
+    Reading reading{store_or_own(options.store)};
+    Session session{reading.take(), options.at, false};
+    desk::PlanWork work = desk::work_out_plan(session.store(), with_issue(session.store(), sheet), session.at());
+    work.body["issued"] = work.body["signed"] = false;
+    print_work(work, options.json);
+    return work.refusals.empty() ? done : negative;
 }
 
-int run(const Options& options)
-{
-    if (options.from.empty() && options.issue)
-        throw BadInput{"--issue: needs --from, the worksheet of the plan to be issued"};
-    return options.from.empty() ? show(options) : work_out(options);
-}
+int run(const Options& options) { return options.from.empty() ? show(options) : work_out(options); }
 
 } // namespace
 
@@ -133,17 +106,14 @@ void add_plan(Command app, Chosen& chosen)
 {
     auto options = std::make_shared<Options>();
     auto command = app.subcommand("plan", "The lift plan in force, or one worked out from its worksheet");
-    command.option("--store", options->writer.store, "the book (default your own)");
+    command.option("--store", options->store, "the book (default your own)");
     const auto on = command.option("--on", options->on.text, "the day (default today at the site)");
     command
         .option("--from", options->from,
                 "a worksheet (sample_site/plan_sheets has one): works the plan out and shows it")
         .excludes(on);
-    command.flag("--issue", options->issue, "with --from: writes it into the book as the plan's next issue");
-    command.option("--as", options->writer.as, "with --issue: the appointed person");
-    command.option("--pin-file", options->writer.pin_file, "with --issue: file with that person's PIN");
-    command.option("--at", options->writer.at.text, "the clock of a sample book, YYYY-MM-DDThh:mm:ssZ");
-    command.flag("--json", options->writer.json, "print one JSON object");
+    command.option("--at", options->at.text, "the clock of a sample book, YYYY-MM-DDThh:mm:ssZ");
+    command.flag("--json", options->json, "print one JSON object");
     command.callback([options, &chosen] { chosen = [options] { return run(*options); }; });
 }
 

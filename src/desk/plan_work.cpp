@@ -3,6 +3,7 @@
 #include "case.hpp"
 #include "load.hpp"
 #include "mass.hpp"
+#include "plan_results.hpp"
 #include "plan_sheet.hpp"
 #include "setting.hpp"
 
@@ -22,63 +23,21 @@ constexpr const char* firm = "firm's own rule";
 
 std::int64_t up(double value) { return static_cast<std::int64_t>(std::ceil(value - 1e-6)); }
 
-struct Result {
-    std::string what, about;
-    std::int64_t value;
-    const char* unit;
-    std::string formula;
-    const char* source;
-};
-
-// Collects the results; what passes its limit is a refusal too.
-class Results {
-public:
-    void add(const Result& result) { list_.push_back(json(result)); }
-
-    void at_most(const Result& result, std::int64_t limit) { check(result, limit, result.value <= limit, "at most "); }
-    void at_least(const Result& result, std::int64_t limit)
-    {
-        check(result, limit, result.value >= limit, "at least ");
-    }
-
-    void refuse(const std::string& about, const std::string& why)
-    {
-        refusals.push_back((about.empty() ? "" : about + ": ") + why);
-    }
-
-    void say(const std::string& what, const std::string& about, const std::string& says, const std::string& formula,
-             const char* source)
-    {
-        Json each{{"what", what}, {"says", says}, {"formula", formula}, {"source", source}};
-        if (!about.empty())
-            each["about"] = about;
-        list_.push_back(std::move(each));
-    }
-
-    Json take() { return std::move(list_); }
-    std::vector<std::string> refusals;
-
-private:
-    static Json json(const Result& r)
-    {
-        Json each{{"what", r.what}, {"value", r.value}, {"unit", r.unit}, {"formula", r.formula}, {"source", r.source}};
-        if (!r.about.empty())
-            each["about"] = r.about;
-        return each;
-    }
-
-    void check(const Result& result, std::int64_t limit, bool holds, const char* accepted)
-    {
-        Json each = json(result);
-        each["limit"] = limit;
-        list_.push_back(std::move(each));
-        if (!holds)
-            refuse(result.about, result.what + " " + std::to_string(result.value) + " " + result.unit + "; " +
-                                     accepted + std::to_string(limit) + " is accepted");
-    }
-
-    Json list_ = Json::array();
-};
+// Null is "not known", as what is left out.
+Json without_nulls(const Json& from)
+{
+    if (!from.is_structured())
+        return from;
+    Json kept = from.is_array() ? Json::array() : Json::object();
+    for (const auto& [key, value] : from.items())
+        if (value.is_null())
+            continue;
+        else if (from.is_array())
+            kept.push_back(without_nulls(value));
+        else
+            kept[key] = without_nulls(value);
+    return kept;
+}
 
 const char* name(Stage stage)
 {
@@ -111,7 +70,9 @@ public:
     {
         body_["machines"].push_back(plan_.machine);
         body_["attachments"].push_back(plan_.attachment);
-        pipes();
+        lists();
+        if (out_.refusals.empty())
+            pipes();
         if (!out_.refusals.empty())
             return finish();
         order_of_work();
@@ -124,13 +85,16 @@ public:
     }
 
 private:
+    void lists();
     void pipes();
     void pipe(const PlannedPipe& run);
     double load_of(const Pipe& pipe, bool hitch_too) const;
     void order_of_work();
     void place(const Json& stand);
     void reach(Json& place, const MoveAsked& asked, const std::vector<MovePoint>& points);
+    void read_chart(const std::string& about, const MoveAsked& asked, const std::vector<MovePoint>& points);
     void mounting(const std::string& about, const MoveAsked& asked);
+    std::optional<double> greatest_pressure(const std::vector<MovePoint>& points) const;
     void ground(const Json& stand, const std::vector<MovePoint>& points);
     void stands_along(const std::string& about, const MoveAsked& asked);
     void trench();
@@ -143,10 +107,22 @@ private:
     Json body_;
     PlanSheet plan_;
     Results out_;
-    double load_ = 0, all_ = 0;      // greatest on the machine: as the chart has it, and with the hitch
-    double radius_ = 0;              // greatest
-    const Pipe* greatest_ = nullptr; // widest of all, for the move
+    double load_ = 0, all_ = 0; // greatest on the machine: as the chart has it, and with the hitch
+    double radius_ = 0;         // greatest
+    const Pipe *widest_ = nullptr, *narrowest_ = nullptr; // over all, for the move's heights
 };
+
+void Work::lists()
+{
+    if (plan_.runs.empty())
+        out_.refuse("", "runs is empty; at least one stretch of pipes is needed");
+    if (plan_.sheet.at("stands").empty())
+        out_.refuse("", "stands is empty; at least one standing place is needed");
+    std::set<std::string> ids;
+    for (const Json& stand : plan_.sheet.at("stands"))
+        if (!ids.insert(stand.at("id")).second)
+            out_.refuse(stand.at("id"), "stands twice in the list; each standing place has a mark of its own");
+}
 
 double Work::load_of(const Pipe& pipe, bool hitch_too) const
 {
@@ -170,8 +146,11 @@ void Work::pipe(const PlannedPipe& run)
               firm});
     load_ = std::max(load_, load);
     all_ = std::max(all_, all);
-    if (!greatest_ || std::max(*run.pipe.barrel, *run.pipe.socket) > std::max(*greatest_->barrel, *greatest_->socket))
-        greatest_ = &run.pipe;
+    const auto over_all = [](const Pipe& pipe) { return std::max(*pipe.barrel, *pipe.socket); };
+    if (!widest_ || over_all(run.pipe) > over_all(*widest_))
+        widest_ = &run.pipe;
+    if (!narrowest_ || over_all(run.pipe) < over_all(*narrowest_))
+        narrowest_ = &run.pipe;
 }
 
 void Work::pipes()
@@ -231,6 +210,12 @@ void Work::reach(Json& place, const MoveAsked& asked, const std::vector<MovePoin
     radius_ = std::max(radius_, std::max(nose, centre));
     out_.add({"greatest radius", about, up(std::max(nose, centre)), "mm",
               "slew axis to arm-nose pin, or to the centre of gravity at greatest tilt", geometry});
+}
+
+// The widest pipe hangs from the highest pin, the narrowest from the lowest.
+void Work::read_chart(const std::string& about, const MoveAsked& asked, const std::vector<MovePoint>& points)
+{
+    const Sector sector = sector_of(asked, points);
     const Reading worst = governing(readings(points, *plan_.gear.chart, sector));
     if (!worst.rated)
         return out_.refuse(about, std::string{name(worst.stage)} + " is off the chart: radius " +
@@ -255,6 +240,26 @@ void Work::mounting(const std::string& about, const MoveAsked& asked)
                  hanging.at("mount_nm").get<std::int64_t>());
 }
 
+// Empty, and with the load near and far: a load may balance the counterweight. The whole circle: it slews back too.
+std::optional<double> Work::greatest_pressure(const std::vector<MovePoint>& points) const
+{
+    const auto [near, far] =
+        std::minmax_element(points.begin(), points.end(),
+                            [](const MovePoint& a, const MovePoint& b) { return a.centre_radius < b.centre_radius; });
+    double greatest = 0;
+    for (const auto& [load, radius] :
+         {std::pair{0.0, 0.0}, std::pair{all_, near->radius}, std::pair{all_, far->centre_radius}}) {
+        Weights standing = plan_.standing;
+        standing.load_kg = load;
+        standing.load_radius = radius;
+        const auto here = greatest_pressure_kpa(plan_.base, standing, -180, 180);
+        if (!here)
+            return std::nullopt;
+        greatest = std::max(greatest, *here);
+    }
+    return greatest;
+}
+
 void Work::ground(const Json& stand, const std::vector<MovePoint>& points)
 {
     const std::string about = stand.at("id");
@@ -266,17 +271,14 @@ void Work::ground(const Json& stand, const std::vector<MovePoint>& points)
     out_.add({"stand-off by the line at 45 degrees from the bottom", about,
               up(stand_off_by_45_degrees(static_cast<double>(depth))), "mm", "depth of the trench",
               "common practice, no source"});
-    Weights standing = plan_.standing;
-    standing.load_kg = all_;
-    standing.load_radius = radius_;
-    const double from = points.front().bearing, to = points.back().bearing;
-    const auto pressure = greatest_pressure_kpa(plan_.base, standing, from, to);
+    const auto pressure = greatest_pressure(points);
     if (!pressure)
-        return out_.refuse(about, "the load's line leaves the tracks: the machine would tip");
-    out_.at_most({"pressure under a track", about, up(*pressure), "kPa",
-                  "share of the track / (width x (length - 2 x eccentricity)), greatest of the slew",
-                  "EN 1997-1:2004 annex D, effective area"},
-                 limits.at("allowable_kpa").get<std::int64_t>());
+        return out_.refuse(about, "the line of all that stands leaves the tracks: the machine would tip");
+    out_.at_most(
+        {"pressure under a track", about, up(*pressure), "kPa",
+         "share of the track / (width x (length - 2 x eccentricity)), greatest of a whole turn, empty and loaded",
+         "EN 1997-1:2004 annex D, effective area"},
+        limits.at("allowable_kpa").get<std::int64_t>());
 }
 
 void Work::stands_along(const std::string& about, const MoveAsked& asked)
@@ -299,12 +301,17 @@ void Work::stands_along(const std::string& about, const MoveAsked& asked)
 
 void Work::place(const Json& stand)
 {
-    const MoveAsked asked = move_at(plan_, stand, *greatest_);
+    const MoveAsked asked = move_at(plan_, stand, *widest_);
     const auto points = move_points(asked);
     const std::string id = stand.at("id");
     Json place{{"id", id}, {"trench", trench_of_place()}, {"thread", thread_of_place()}};
-    place["pin_to_centre_mm"] = up(points.back().centre_radius - points.back().radius);
+    if (asked.rigid)
+        place["pin_to_centre_mm"] = up(points.back().centre_radius - points.back().radius);
+    const auto lowest = move_points(move_at(plan_, stand, *narrowest_));
     reach(place, asked, points);
+    read_chart(id, asked, points);
+    read_chart(id, asked, lowest);
+    place["lay_height_mm"] = std::llround(lowest.back().height);
     mounting(id, asked);
     ground(stand, points);
     stands_along(id, asked);
@@ -397,6 +404,9 @@ PlanWork Work::finish()
 
 } // namespace
 
-PlanWork work_out_plan(const Book& book, const Json& given, Instant now) { return Work{book, given, now}.work(); }
+PlanWork work_out_plan(const Book& book, const Json& given, Instant now)
+{
+    return Work{book, without_nulls(given), now}.work();
+}
 
 } // namespace cotter::desk

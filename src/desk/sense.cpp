@@ -127,12 +127,15 @@ namespace {
 void check_new_issue(const Book& book, const Entry& entry)
 {
     const auto plan = book.fact("plan", entry.about);
-    if (!plan || !plan->doc.value("issued", false))
+    if (!plan)
         return;
-    const auto old = plan->doc.value("issue", std::int64_t{0});
-    if (entry.body.value("issue", std::int64_t{0}) <= old)
-        throw FormError{"issue: " + records::shown(entry.body.value("issue", records::Json{})) + " is not accepted; issue " +
-                        std::to_string(old) + " is issued, a greater one is accepted"};
+    const auto old = plan->doc.value("issue", std::int64_t{0}), issue = entry.body.value("issue", std::int64_t{0});
+    const bool issued = plan->doc.value("issued", false);
+    if (issue < old || (issue == old && issued))
+        throw FormError{
+            "issue: " + records::shown(entry.body.value("issue", records::Json{})) + " is not accepted; issue " +
+            std::to_string(old) +
+            (issued ? " is issued, a greater one is accepted" : " is in the book, that or a greater one is accepted")};
 }
 
 } // namespace

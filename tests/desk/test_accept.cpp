@@ -260,6 +260,7 @@ TEST_CASE("an issued plan changes only with a greater issue, since people are br
         return refusal(book, entry("lift_plan", "p", {{"site", "s"}, {"issue", issue}, {"greatest_kg", 9}}, "pryce"));
     };
     CHECK(again(2, false) == "");
+    CHECK(is_about(again(1, false), "issue"));
     CHECK(is_about(again(2, true), "issue"));
     CHECK(is_about(again(1, true), "issue"));
     CHECK(again(3, true) == "");
