@@ -274,7 +274,21 @@ std::vector<std::string> load_path(const Book& book, const LiftAsked& asked)
     return path;
 }
 
-Question lift_question(const Book& book, const LiftAsked& asked) { return Building{book, asked}.question(); }
+// What a damaged book says may be no fact at all: the question then holds nothing else, and stops.
+Question lift_question(const Book& book, const LiftAsked& asked)
+try {
+    return Building{book, asked}.question();
+} catch (const std::exception&) {
+    const records::BookState state = book.state();
+    if (!state.damaged)
+        throw;
+    Question question;
+    question.id = "lift";
+    question.purpose = Purpose::lift;
+    question.now = asked.now;
+    question.book = rules::Book{state.checked, state.damaged, state.forked};
+    return question;
+}
 
 Question unit_question(const Book& book, const std::string& unit, Instant now, Day day)
 {

@@ -1,6 +1,6 @@
-// every_flip [--step N]: flips a bit of each N-th byte (default 1) of a small sample store in which a stop is called,
-// and opens it. Each flip is reported, on opening or by verify, or everything reads as before; none crashes, and none
-// turns DO NOT LIFT into MAY LIFT. Exit 0: so it was; 1: not so; 2: bad arguments.
+// every_flip [--step N] [--from BYTE] [--to BYTE]: flips a bit of each N-th byte (default 1) of a small sample store in
+// which a stop is called, and opens it. Each flip is reported, on opening or by verify, or everything reads as before;
+// none crashes, and none turns DO NOT LIFT into MAY LIFT. Exit 0: so it was; 1: not so; 2: bad arguments.
 
 #include "cli/sample_book.hpp"
 #include "folder.hpp"
@@ -12,6 +12,7 @@
 
 #include <cstdlib>
 #include <iostream>
+#include <map>
 
 using namespace cotter;
 using namespace cotter::tests;
@@ -65,11 +66,12 @@ try {
     tally.say(at, std::string{"not a StoreError: "} + e.what());
 }
 
-void flip_all(const Folder& folder, long step, Tally& tally)
+void flip_all(const Folder& folder, long step, long from, long to, Tally& tally)
 {
     const std::string good = bytes_of(folder.book());
     const std::string before = read_all(*db::Store::open(folder.book()));
-    for (std::size_t i = 0; i < good.size(); i += static_cast<std::size_t>(step)) {
+    for (std::size_t i = static_cast<std::size_t>(from); i < std::min(good.size(), static_cast<std::size_t>(to));
+         i += static_cast<std::size_t>(step)) {
         std::string bad = good;
         bad[i] = static_cast<char>(bad[i] ^ (1 << (i % 8)));
         for (const char* ending : {"-wal", "-shm", "-journal"})
@@ -83,18 +85,19 @@ void flip_all(const Folder& folder, long step, Tally& tally)
 
 int main(int count, char** words)
 {
-    long step = 1;
-    if (count == 3 && std::string{words[1]} == "--step")
-        step = std::max(1L, std::atol(words[2]));
-    else if (count != 1)
-        return 2;
+    std::map<std::string, long> given{{"--step", 1}, {"--from", 0}, {"--to", 1'000'000'000}};
+    for (int i = 1; i < count; i += 2) {
+        if (i + 1 == count || !given.contains(words[i]))
+            return 2;
+        given[words[i]] = std::max(0L, std::atol(words[i + 1]));
+    }
     const Folder folder{"flips"};
     make_sample_book(folder.book());
     const std::string stop = record_line("stop_called", "cl-02", {{"why", "Jaw looks bent"}});
     if (call({"record", "any", "--store", folder.book().string(), "--as", "iqbal"}, stop).code != 0)
         return 2;
     Tally tally;
-    flip_all(folder, step, tally);
+    flip_all(folder, std::max(1L, given["--step"]), given["--from"], given["--to"], tally);
     std::cout << tally.flips << " flips, " << tally.reported << " reported, " << tally.as_before << " read as before, "
               << tally.wrong << " wrong\n";
     return tally.wrong == 0 ? 0 : 1;
