@@ -46,7 +46,7 @@ Sheet read_sheet(const std::string& file)
 {
     const Json whole = records::parse_strictly(text_of(file));
     if (!whole.is_object() || !whole.contains("about") || !whole["about"].is_string() || !whole.contains("body") ||
-        !whole["body"].is_object() || !whole["body"].contains("worksheet"))
+        !whole["body"].is_object() || !whole["body"].value("worksheet", Json{}).is_object())
         throw BadInput{
             "--from: an object with about, the plan's id, and body, a lift_plan with a worksheet, is accepted"};
     return {whole["about"].get<std::string>(), whole["body"]};
@@ -95,7 +95,8 @@ int work_out(const Options& options)
     desk::PlanWork work = desk::work_out_plan(session.store(), with_issue(session.store(), sheet), session.at());
     work.body["issued"] = work.body["signed"] = false;
     print_work(work, options.json);
-    return work.refusals.empty() ? done : negative;
+    const int read = shown_from(session.store());
+    return work.refusals.empty() ? read : negative;
 }
 
 int run(const Options& options) { return options.from.empty() ? show(options) : work_out(options); }

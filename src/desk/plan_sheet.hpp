@@ -31,7 +31,6 @@ struct PlanSheet {
     Json sheet; // as written
 
     const rules::Item& item(rules::Role role) const; // machine or attachment
-    std::size_t state_count() const { return item(rules::Role::attachment).model->states.size(); }
 };
 
 // Reads the worksheet. NotFound names what the book does not know.

@@ -285,7 +285,6 @@ void Work::stands_along(const std::string& about, const MoveAsked& asked)
 {
     if (asked.beside == Beside::in_line)
         return;
-    const double across = move_points(asked).back().radius, most = std::max(across, asked.pick_radius);
     double longest = 0;
     int pipes = 0;
     for (const PlannedPipe& run : plan_.runs) {
@@ -294,9 +293,11 @@ void Work::stands_along(const std::string& about, const MoveAsked& asked)
     }
     MoveAsked square = asked;
     square.lay_along = 0;
-    const auto stands = machine_stands(pipes, longest, move_points(square).back().radius, most);
+    const auto stands =
+        machine_stands(pipes, longest, move_points(square).back().radius, move_points(asked).back().radius);
     out_.add({"positions of the machine along the trench", about, static_cast<std::int64_t>(stands.size()), "",
-              "pipes whose middle is within the radius, from one position to the next", geometry});
+              "pipes whose middle is no further along than the furthest laid, from one position to the next",
+              geometry});
 }
 
 void Work::place(const Json& stand)

@@ -168,6 +168,8 @@ TEST_CASE("bad worksheets give one line")
     };
     CHECK(line("[]").find("--from: an object with about") != std::string::npos);
     CHECK(line("{").find("cotter: ") == 0);
+    CHECK(line(R"({"about": "p", "body": {"worksheet": null}})").find("--from: an object with about") !=
+          std::string::npos);
     Json sheet = plan();
     sheet["body"]["worksheet"]["stands"][0].erase("clear_mm");
     CHECK(line(sheet.dump()).find("clear_mm is missing") != std::string::npos);
