@@ -4,6 +4,7 @@
 
 #include "amounts.hpp"
 #include "local_time.hpp"
+#include "plan_in_force.hpp"
 
 #include "written.hpp"
 

@@ -1,33 +1,38 @@
-// cotter plan: the lift plan in force; or one worked out from its worksheet, shown and not written.
+// cotter plan: the lift plan in force; or one worked out from its worksheet, and issued.
 
 #include "command.hpp"
+#include "finding_words.hpp"
 #include "lines.hpp"
+#include "plan_in_force.hpp"
 #include "plan_work.hpp"
-#include "session.hpp"
+#include "writer.hpp"
+#include "written.hpp"
 
 #include <iterator>
 #include <memory>
+#include <optional>
 
 namespace cotter::cli {
 
 namespace {
 
 struct Options {
-    std::string store, from;
-    Given on{"--on", ""}, at{"--at", ""};
-    bool json = false;
+    Writer writer;
+    std::string from;
+    Given on{"--on", ""};
+    bool issue = false;
 };
 
 int show(const Options& options)
 {
-    Reading reading{store_or_own(options.store)};
+    Reading reading{store_or_own(options.writer.store)};
     Session session{reading.take(), {"--at", ""}, false};
     auto& store = session.store();
     const rules::Day on = options.on.is_given() ? day(options.on) : session.day();
     const Json plan = desk::plan_for(store, desk::current_site(store), on);
     if (plan.empty())
-        throw BadInput{"no lift plan in this book; `cotter record lift_plan` writes one"};
-    print(plan, options.json);
+        throw BadInput{"no lift plan in this book; `cotter plan --from FILE --issue` makes one"};
+    print(plan, options.writer.json);
     return shown_from(store);
 }
 
@@ -62,59 +67,97 @@ Json with_issue(const records::Book& book, Sheet sheet)
     return sheet.body;
 }
 
-void print_for_people(const desk::PlanWork& work)
+// Every reason why it does not fit.
+std::vector<std::string> reasons(const desk::PlanWork& work, const records::Book& book)
 {
-    for (const Json& each : work.body.at("results")) {
-        std::cout << each.value("about", "") << (each.contains("about") ? ": " : "")
-                  << each.at("what").get<std::string>() << ": ";
-        if (each.contains("says"))
-            std::cout << each.at("says").get<std::string>();
-        else
-            std::cout << each.at("value") << (each.value("unit", "").empty() ? "" : " ") << each.value("unit", "");
-        if (each.contains("limit"))
-            std::cout << " (limit " << each.at("limit") << ")";
-        std::cout << ". " << each.at("formula").get<std::string>() << " [" << each.at("source").get<std::string>()
-                  << "]\n";
-    }
-    for (const std::string& each : work.refusals)
+    std::vector<std::string> all = work.refusals;
+    for (const desk::PlanStop& each : work.stops)
+        all.push_back("a lift from " + each.place +
+                      " would be stopped: " + words::says(each.finding, each.question, [&](const std::string& id) {
+                                                  return desk::shown_name(book, id);
+                                              }).joined());
+    return all;
+}
+
+void print_result(const Json& each)
+{
+    std::cout << each.value("about", "") << (each.contains("about") ? ": " : "") << each.at("what").get<std::string>()
+              << ": ";
+    if (each.contains("says"))
+        std::cout << each.at("says").get<std::string>();
+    else
+        std::cout << each.at("value") << (each.value("unit", "").empty() ? "" : " ") << each.value("unit", "");
+    if (each.contains("limit"))
+        std::cout << " (limit " << each.at("limit") << ")";
+    std::cout << ". " << each.at("formula").get<std::string>() << " [" << each.at("source").get<std::string>() << "]\n";
+}
+
+void print_work(const desk::PlanWork& work, const std::vector<std::string>& why_not, bool as_json)
+{
+    if (as_json)
+        return print({{"plan", work.body}, {"does_not_fit", why_not}, {"fits", work.fits()}}, true);
+    for (const Json& each : work.body.at("results"))
+        print_result(each);
+    for (const std::string& each : why_not)
         std::cout << "DOES NOT FIT: " << one_line(each) << '\n';
+    if (work.body.at("issued") == true)
+        std::cout << "Issued: issue " << work.body.at("issue") << '\n';
 }
 
-void print_work(const desk::PlanWork& work, bool as_json)
+Session open(const Options& options, std::optional<Reading>& reading)
 {
-    if (!as_json)
-        return print_for_people(work);
-    print({{"plan", work.body}, {"does_not_fit", work.refusals}, {"fits", work.refusals.empty()}}, true);
+    Writer writer = options.writer;
+    writer.store = store_or_own(writer.store);
+    if (options.issue)
+        return open_to_write(writer);
+    reading.emplace(writer.store);
+    return {reading->take(), writer.at, false};
 }
 
+// One answer on standard output, whether it was issued or not.
 int work_out(const Options& options)
 {
     const Sheet sheet = read_sheet(options.from);
-    Reading reading{store_or_own(options.store)};
-    Session session{reading.take(), options.at, false};
+    std::optional<Reading> reading;
+    Session session = open(options, reading);
     desk::PlanWork work = desk::work_out_plan(session.store(), with_issue(session.store(), sheet), session.at());
-    work.body["issued"] = work.body["signed"] = false;
-    print_work(work, options.json);
+    const bool issues = options.issue && work.fits();
+    work.body["issued"] = work.body["signed"] = issues;
+    if (issues)
+        desk::write(session.store(),
+                    {desk::entry(session.hand(options.writer.as), "lift_plan", sheet.about, work.body)});
+    print_work(work, reasons(work, session.store()), options.writer.json);
     const int read = shown_from(session.store());
-    return work.refusals.empty() ? read : negative;
+    return work.fits() ? read : negative;
 }
 
-int run(const Options& options) { return options.from.empty() ? show(options) : work_out(options); }
+int run(const Options& options)
+{
+    if (options.from.empty() && options.issue)
+        throw BadInput{"--issue: needs --from, the worksheet of the plan to be issued"};
+    if (options.issue && options.writer.as.empty())
+        throw BadInput{"--as: who issues the plan is missing; the id of an appointed person is needed"};
+    return options.from.empty() ? show(options) : work_out(options);
+}
 
 } // namespace
 
 void add_plan(Command app, Chosen& chosen)
 {
     auto options = std::make_shared<Options>();
-    auto command = app.subcommand("plan", "The lift plan in force, or one worked out from its worksheet");
-    command.option("--store", options->store, "the book (default your own)");
+    auto command = app.subcommand("plan", "The lift plan in force, or one worked out from its worksheet and issued");
+    command.option("--store", options->writer.store, "the book (default your own)");
     const auto on = command.option("--on", options->on.text, "the day (default today at the site)");
     command
         .option("--from", options->from,
                 "a worksheet (sample_site/plan_sheets has one): works the plan out and shows it")
         .excludes(on);
-    command.option("--at", options->at.text, "the clock of a sample book, YYYY-MM-DDThh:mm:ssZ");
-    command.flag("--json", options->json, "print one JSON object");
+    command.flag("--issue", options->issue,
+                 "with --from: writes it into the book as the plan's next issue, if it fits");
+    command.option("--as", options->writer.as, "with --issue: the appointed person");
+    command.option("--pin-file", options->writer.pin_file, "with --issue: file with that person's PIN");
+    command.option("--at", options->writer.at.text, "the clock of a sample book, YYYY-MM-DDThh:mm:ssZ");
+    command.flag("--json", options->writer.json, "print one JSON object");
     command.callback([options, &chosen] { chosen = [options] { return run(*options); }; });
 }
 

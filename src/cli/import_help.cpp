@@ -47,7 +47,7 @@ const char* what_to_know(desk::What what)
                "barrel.\n";
     case desk::What::charts:
         return "A row a grid point; an empty rated is not permitted there. The chart's own columns (id to "
-               "includes_hitch) stand on its first row, and below are the same or empty. The rows of a chart are its "
+               "travel) stand on its first row, and below are the same or empty. The rows of a chart are its "
                "whole grid.\n";
     case desk::What::plans:
         return "A row a standing place. The plan's own columns (id to zone) stand on its first row, and below are the "

@@ -108,7 +108,9 @@ std::vector<Column> chart_columns()
             text("arm", "/arm"),
             text("blade", "/blade"),
             text("counterweight", "/counterweight"),
-            yes_no("includes_hitch", "/includes_hitch")};
+            yes_no("includes_hitch", "/includes_hitch"),
+            angle("slope", "/slope_mdeg", {0, 45'000}),
+            rating("travel", "/travel_kg", is_load)};
 }
 
 std::vector<Column> grid_columns()

@@ -3,6 +3,7 @@
 #include "clock.hpp"
 #include "entitled.hpp"
 #include "local_time.hpp"
+#include "plan_in_force.hpp"
 #include "question_items.hpp"
 
 #include <algorithm>
@@ -48,7 +49,7 @@ public:
         day_ = local_day(asked.now, zone_);
         rigging_ = doc(book, "rigging", asked.machine);
         coupling_ = coupling_of(book, asked);
-        plan_ = plan_for(book, site_, day_);
+        plan_ = plan_for(book, site_, day_, standing_asked_or_confirmed());
     }
 
     Question question()
@@ -76,6 +77,7 @@ private:
     void add_person(const std::string& role, const std::string& id);
     void plan_and_place();
     void tape(Move& move) const;
+    std::string standing_asked_or_confirmed() const;
     Json place_in_plan() const;
     std::string at_site(const std::string& place) const
     {
@@ -139,6 +141,7 @@ void Building::gear()
             for (const Json& place : plan.value("places", Json::array()))
                 places.push_back(place.at("id"));
             plan["places"] = places;
+            plan["pipes"] = pipes_as_planned(book_, plan_);
             return plan;
         }());
         q_.plan->machines = gear.labels(q_.plan->machines);
@@ -206,24 +209,29 @@ void Building::people()
         add_person("signaller", asked_.signaller);
 }
 
-// The place asked for, else the one confirmed last, else the plan's first.
+// The place asked for, else the one confirmed last.
+std::string Building::standing_asked_or_confirmed() const
+{
+    if (!asked_.standing.empty())
+        return asked_.standing;
+    std::pair<std::int64_t, std::string> newest{0, ""};
+    for (const Json& place : places_in_force(book_, site_, day_)) {
+        const std::string mark = place.value("id", "");
+        if (const auto confirmed = book_.fact("place", at_site(mark)); confirmed && confirmed->at > newest.first)
+            newest = {confirmed->at, mark};
+    }
+    return newest.second;
+}
+
+// Else the plan's first.
 Json Building::place_in_plan() const
 {
     const Json places = plan_.value("places", Json::array());
-    Json chosen = Json::object();
-    std::int64_t newest = -1;
-    for (const Json& place : places) {
-        if (asked_.standing == place.at("id"))
+    const std::string standing = standing_asked_or_confirmed();
+    for (const Json& place : places)
+        if (standing == place.at("id"))
             return place;
-        const auto confirmed = book_.fact("place", at_site(place.at("id").get<std::string>()));
-        if (asked_.standing.empty() && (confirmed ? confirmed->at : 0) > newest) {
-            newest = confirmed ? confirmed->at : 0;
-            chosen = place;
-        }
-    }
-    if (chosen.empty() && !asked_.standing.empty())
-        chosen["id"] = asked_.standing;
-    return chosen;
+    return !standing.empty() ? Json{{"id", standing}} : !places.empty() ? places.front() : Json::object();
 }
 
 void Building::trench(const Json& place)

@@ -10,12 +10,7 @@ using namespace rules;
 
 namespace {
 
-double number(const Json& from, const char* field) { return static_cast<double>(from.value(field, std::int64_t{0})); }
-
 double real_or_0(Known<Millimetres> length) { return length ? real(*length) : 0; }
-
-// Outside of the socket where there is one, else of the barrel.
-double outside(const Pipe& pipe) { return std::max(real_or_0(pipe.barrel), real_or_0(pipe.socket)); }
 
 Json known_unit(const Book& book, const std::string& id)
 {
@@ -28,20 +23,49 @@ Json known_unit(const Book& book, const std::string& id)
 std::vector<std::string> path_of(const Book& book, const Json& sheet)
 {
     std::vector<std::string> path;
-    for (const char* field : {"machine", "hitch", "headplate", "attachment"})
-        if (const std::string unit = sheet.value(field, ""); !unit.empty()) {
-            (void)known_unit(book, unit);
+    for (const char* field : {"machine", "hitch", "headplate"})
+        if (const std::string unit = sheet.value(field, ""); !unit.empty())
             path.push_back(unit);
-        }
+    for (const Json& each : sheet.value("hangs", Json::array()))
+        path.push_back(each.get<std::string>());
+    path.push_back(sheet.at("attachment").get<std::string>());
+    for (const std::string& unit : path)
+        (void)known_unit(book, unit);
     return path;
 }
 
-Chart chart_of(const Book& book, const std::string& id)
+void read_chart(const Book& book, PlanSheet& plan)
 {
+    const std::string id = plan.sheet.at("chart").get<std::string>();
     const auto fact = book.fact("chart", id);
     if (!fact)
         throw NotFound{"worksheet.chart: \"" + id + "\" is not a chart of this book"};
-    return records::read_chart(fact->doc);
+    plan.gear.chart = records::read_chart(fact->doc);
+    plan.slope_mdeg = fact->doc.value("slope_mdeg", std::int64_t{0});
+    if (fact->doc.contains("travel_kg"))
+        plan.travel_kg = fact->doc.at("travel_kg").get<std::int64_t>();
+}
+
+void read_set_up(const Book& book, PlanSheet& plan)
+{
+    const Json set_up = doc(book, "set_up", plan.machine);
+    if (set_up.empty())
+        return;
+    plan.gear.set_up = records::read_set_up(set_up);
+    plan.chart_chosen = set_up.value("chart", "");
+}
+
+void read_base(PlanSheet& plan)
+{
+    const Json& base = plan.sheet.at("base");
+    plan.base = {number(base, "contact_mm"), number(base, "shoe_mm"), number(base, "gauge_mm"),
+                 number(base, "slew_ahead_mm")};
+    plan.footprint = {number(base, "overall_mm") / 2, (plan.base.gauge + plan.base.shoe_width) / 2,
+                      plan.base.slew_ahead};
+    const auto mass = plan.item(Role::machine).mass;
+    if (!mass)
+        throw NotFound{"worksheet.machine: its mass is not in this book; record unit with mass_kg gives it"};
+    plan.standing = {real(*mass), number(base, "centre_ahead_mm"), 0, 0};
 }
 
 PlannedPipe run_of(const Book& book, const Json& run)
@@ -69,6 +93,10 @@ Move hanging_of(const Json& hanging)
 
 } // namespace
 
+double number(const Json& from, const char* field) { return static_cast<double>(from.value(field, std::int64_t{0})); }
+
+double outside(const Pipe& pipe) { return std::max(real_or_0(pipe.barrel), real_or_0(pipe.socket)); }
+
 const Item& PlanSheet::item(Role role) const
 {
     return *std::find_if(gear.items.begin(), gear.items.end(), [&](const Item& each) { return each.role == role; });
@@ -88,18 +116,13 @@ PlanSheet read_plan_sheet(const Book& book, const Json& sheet, Instant now)
                          [&](const Item& each) { return each.role == role && each.model; }))
             throw NotFound{"worksheet: the machine and the attachment need a model that this book knows"};
     plan.gear.no_hitch = !sheet.contains("hitch");
-    plan.gear.no_sling = true;
-    plan.gear.chart = chart_of(book, sheet.at("chart").get<std::string>());
+    plan.gear.no_sling = sheet.value("hangs", Json::array()).empty();
+    read_chart(book, plan);
+    read_set_up(book, plan);
     plan.gear.move = hanging_of(sheet.at("hanging"));
     for (const Json& run : sheet.at("runs"))
         plan.runs.push_back(run_of(book, run));
-    const Json& base = sheet.at("base");
-    plan.base = {number(base, "contact_mm"), number(base, "shoe_mm"), number(base, "gauge_mm"),
-                 number(base, "slew_ahead_mm")};
-    const auto mass = plan.item(Role::machine).mass;
-    if (!mass)
-        throw NotFound{"worksheet.machine: its mass is not in this book; record unit with mass_kg gives it"};
-    plan.standing = {real(*mass), number(base, "centre_ahead_mm"), 0, 0};
+    read_base(plan);
     if (const Json machine = known_unit(book, plan.machine); machine.contains("tail_swing_mm"))
         plan.tail_swing = number(machine, "tail_swing_mm");
     return plan;
@@ -110,8 +133,7 @@ MoveAsked move_at(const PlanSheet& plan, const Json& stand, const Pipe& pipe)
     const Json &trench = plan.sheet.at("trench"), &hanging = plan.sheet.at("hanging");
     MoveAsked asked;
     asked.beside = stand.at("beside") == "in_line" ? Beside::in_line : Beside::alongside;
-    asked.footprint = {plan.base.contact_length / 2, (plan.base.gauge + plan.base.shoe_width) / 2,
-                       plan.base.slew_ahead};
+    asked.footprint = plan.footprint;
     asked.stand_off = number(stand, "stand_off_mm");
     asked.trench_width = number(trench, "width_mm");
     asked.bed = number(trench, "depth_mm");

@@ -27,14 +27,21 @@ struct PlanSheet {
     std::vector<PlannedPipe> runs;
     rules::Base base;
     rules::Weights standing; // without a load
+    rules::Footprint footprint;
     std::optional<double> tail_swing;
-    Json sheet; // as written
+    std::string chart_chosen;              // by the machine's set-up
+    std::int64_t slope_mdeg = 0;           // that the chart allows
+    std::optional<std::int64_t> travel_kg; // the chart's rating for moving with the load on
+    Json sheet;                            // as written
 
     const rules::Item& item(rules::Role role) const; // machine or attachment
 };
 
 // Reads the worksheet. NotFound names what the book does not know.
 PlanSheet read_plan_sheet(const Book& book, const Json& sheet, rules::Instant now);
+
+double number(const Json& from, const char* field); // 0 where it is not said
+double outside(const rules::Pipe& pipe);            // of the socket where there is one, else of the barrel; mm
 
 // The move at one of the worksheet's stands with that pipe; the passage between the struts.
 rules::MoveAsked move_at(const PlanSheet& plan, const Json& stand, const rules::Pipe& pipe);

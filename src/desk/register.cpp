@@ -113,24 +113,6 @@ rules::Day working_day(const Book& book, const std::string& site, rules::Instant
     return local_day(start <= now && now <= end ? start : now, zone);
 }
 
-Json plan_for(const Book& book, const std::string& site, rules::Day day)
-{
-    Json chosen = Json::object();
-    std::pair<bool, std::int64_t> best{false, -1};
-    const std::string today = rules::to_string(day);
-    for (const auto& fact : book.facts("plan")) {
-        if (fact.doc.value("site", "") != site)
-            continue;
-        const bool in_force = fact.doc.value("issued", false) && fact.doc.value("first_day", "9") <= today &&
-                              today <= fact.doc.value("last_day", "0");
-        if (const std::pair mine{in_force, fact.at}; mine > best) {
-            best = mine;
-            chosen = fact.doc;
-        }
-    }
-    return chosen;
-}
-
 std::vector<SheetLine> sheet_of(const Book& book, const std::string& unit)
 {
     const Json it = doc(book, "unit", unit);

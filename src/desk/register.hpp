@@ -46,9 +46,6 @@ Json open_shift(const Book& book, const std::string& site);
 // The day by which people are named for their work: that on which the open shift began, until its end; else today.
 rules::Day working_day(const Book& book, const std::string& site, rules::Instant now);
 
-// The plan in force there on that day, else the newest; {} if there is none.
-Json plan_for(const Book& book, const std::string& site, rules::Day day);
-
 // The items of a unit's sheet: those of its general sheet, then its model's own.
 struct SheetLine {
     std::string id, text, if_not;

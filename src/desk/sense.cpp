@@ -1,6 +1,7 @@
 #include "sense.hpp"
 
 #include "local_time.hpp"
+#include "plan_work.hpp"
 #include "question_form.hpp"
 #include "register.hpp"
 
@@ -77,6 +78,26 @@ void check_correction(const Entry& entry)
         throw FormError{"body: what the record should have said is missing; a body, or \"void\": true, is needed"};
 }
 
+// People are briefed on an issue as it stands.
+void check_briefing(const Book& book, const Entry& entry)
+{
+    const Json plan = doc(book, "plan", entry.about);
+    const auto issue = plan.value("issue", std::int64_t{0});
+    if (!plan.value("issued", false))
+        throw FormError{"about: issue " + std::to_string(issue) +
+                        " of this plan is not issued; an issued one is accepted"};
+    if (entry.body.value("issue", std::int64_t{0}) != issue)
+        records::refuse("issue", entry.body["issue"], "the plan's issue, " + std::to_string(issue));
+}
+
+void check_correction_of_plan(const Book& book, const Entry& entry)
+{
+    const auto old = book.find(entry.body.value("corrects", ""));
+    if (old && old->entry.kind == "lift_plan" && old->entry.body.value("issued", false) &&
+        !entry.body.value("void", false))
+        throw FormError{"corrects: an issued plan is not corrected; a new issue of it is accepted"};
+}
+
 void check_clearing(const Entry& entry)
 {
     if (!entry.body.contains("check") && !entry.body.contains("defect"))
@@ -111,8 +132,12 @@ void check_sense(const Book& book, const Entry& entry)
         check_lift(entry);
     if (entry.kind == "source_page")
         check_page(entry);
-    if (entry.kind == "correction")
+    if (entry.kind == "correction") {
         check_correction(entry);
+        check_correction_of_plan(book, entry);
+    }
+    if (entry.kind == "lift_plan")
+        check_worked_out(book, entry.body, entry.at);
     if (entry.kind == "stop_lifted")
         check_same_unit(book, entry, "stop");
     if (entry.kind == "defect_cleared") {
@@ -144,6 +169,8 @@ void check_new(const Book& book, const Entry& entry)
 {
     if (entry.kind == "lift_plan")
         check_new_issue(book, entry);
+    if (entry.kind == "briefing")
+        check_briefing(book, entry);
     constexpr std::array<std::pair<const char*, const char*>, 5> once{{{"event", "event"},
                                                                        {"lift_asked", "lift"},
                                                                        {"examination_report", "report"},

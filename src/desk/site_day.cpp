@@ -5,6 +5,7 @@
 #include "lift_question.hpp"
 #include "local_time.hpp"
 #include "papers.hpp"
+#include "plan_in_force.hpp"
 
 #include <algorithm>
 #include <map>

@@ -18,13 +18,14 @@ Json worksheet()
     return Json::parse(R"({"machine": "ex-21", "attachment": "cl-02", "chart": "ex-21-a24",
         "runs": [{"pipe": "sk-450", "pipes": 8}],
         "trench": {"width_mm": 1600, "depth_mm": 2000, "someone_enters": false, "strutted": false},
-        "base": {"contact_mm": 3600, "shoe_mm": 600, "gauge_mm": 2300, "slew_ahead_mm": 0, "centre_ahead_mm": -300},
+        "base": {"contact_mm": 3600, "overall_mm": 3600, "shoe_mm": 600, "gauge_mm": 2300, "slew_ahead_mm": 0, "centre_ahead_mm": -300},
         "hanging": {"pin_above_crown_mm": 1400, "centre_below_pin_mm": 1400, "rigid": false, "water_kg": 0, "mud_kg": 0,
                     "shackles_kg": 0},
-        "ground": {"allowable_kpa": 120, "least_stand_off_mm": 1000},
+        "ground": {"allowable_kpa": 120, "least_stand_off_mm": 1000, "edge_carried_by": "box by drawing 7, invented"},
         "zone": {"margin_mm": 2000, "toppling_mm": 0, "roll_mm": 0},
         "stands": [{"id": "B", "beside": "alongside", "stand_off_mm": 1100, "lay_along_mm": 0, "pick_radius_mm": 4000,
-                    "pick_bearing_mdeg": 45000, "pick_level_mm": 0, "clear_mm": 600}]})");
+                    "pick_bearing_mdeg": 45000, "pick_level_mm": 0, "clear_mm": 600, "slope_mdeg": 0}]
+})");
 }
 
 Json plan(const Json& sheet = worksheet())
@@ -48,6 +49,11 @@ struct PlanBook : SampleBook {
                         {"mass_kg", 21000},  {"tail_swing_mm", 2750}};
         if (record(record_line("unit", "ex-21", unit)).code != 0)
             throw std::runtime_error{"the sample machine cannot be written"};
+    }
+
+    Ran issue(const Json& sheet, const std::string& as = "quill", const std::string& at = "2026-11-25T07:30:00Z") const
+    {
+        return work_out(sheet, "--json --issue --as " + as + " --at " + at);
     }
 
     Ran work_out(const Json& sheet, const std::string& more = "--json") const
@@ -215,6 +221,162 @@ TEST_CASE("the ground bears the empty machine too, whichever stand comes first")
     const auto pressure = result(book.work_out(sheet).json(), "pressure under a track")["value"].get<double>();
     // Across: e = 1,000, share 0.5 + 1,000 / 2,300, on 600 x 3,600; the least of the turn's cases, empty.
     CHECK(pressure >= 21'000 * 9.81 * (0.5 + 1'000 / 2'300.0) / (600 * 3'600.0) * 1'000);
+}
+
+namespace {
+
+// Everybody signs for the second issue.
+std::string briefings()
+{
+    std::string lines;
+    for (const char* person : {"farrow", "hallam", "iqbal"})
+        lines += record_line("briefing", "plan-1", {{"issue", 2}, {"person", person}}, "07:40");
+    return lines;
+}
+
+std::string codes(const Ran& ran)
+{
+    const Json answer = ran.json();
+    Json found = Json::array();
+    for (const Json& each : answer["findings"])
+        if (each["weight"] == "stop")
+            found.push_back(each["code"]);
+    return found.dump();
+}
+
+} // namespace
+
+TEST_CASE("an issued plan judges the next lift; one pipe size changed, and it is outside of it")
+{
+    const PlanBook book;
+    const Ran issued = book.issue(plan());
+    CHECK(issued.err == "");
+    REQUIRE(issued.code == 0);
+    CHECK(issued.json()["plan"]["issued"] == true);
+    Json in_book = book.run("plan --json").json();
+    for (const char* field : {"results", "places", "greatest_kg", "greatest_radius_mm", "zone_mm", "worksheet"})
+        CHECK(in_book[field] == issued.json()["plan"][field]);
+    CHECK(codes(book.lift()) == Json{"briefing-none", "briefing-none", "briefing-none"}.dump());
+    REQUIRE(book.record(briefings()).code == 0);
+    CHECK(codes(book.lift()) == "[]");
+    Json pipe{{"name", "DN 450 (invented)"},
+              {"shape", "straight"},
+              {"material", "concrete"},
+              {"bore_mm", 450},
+              {"barrel_mm", 585},
+              {"socket_mm", 720},
+              {"overall_mm", 2600},
+              {"effective_mm", 2500},
+              {"socket_length_mm", 100},
+              {"density_kg_m3", 2400},
+              {"allowance_percent", 5},
+              {"stated_kg", 900}};
+    REQUIRE(book.record(record_line("pipe", "sk-450", pipe, "07:45")).code == 0);
+    REQUIRE(book.record(record_line("compared", "sk-450", {{"what", "pipe"}}, "07:46"), "hallam").code == 0);
+    CHECK(codes(book.lift()) == R"(["plan-outside"])");
+    REQUIRE(book.issue(plan(), "quill", "2026-11-25T07:50:00Z").json()["plan"]["issue"] == 3);
+    CHECK(codes(book.lift()) == Json{"briefing-none", "briefing-none", "briefing-none"}.dump());
+}
+
+TEST_CASE("only an appointed person issues, and only what fits")
+{
+    const PlanBook book;
+    CHECK(book.issue(plan(), "farrow").code == 2);
+    Json tight = plan();
+    tight["body"]["worksheet"]["ground"]["allowable_kpa"] = 20;
+    CHECK(book.issue(tight).code == 1);
+    CHECK(book.issue(tight).json()["plan"]["issued"] == false);
+    CHECK(book.work_out(plan(), "--issue").err.find("--as: who issues the plan is missing") != std::string::npos);
+    CHECK(book.run("plan --issue --as quill").err.find("--issue: needs --from") != std::string::npos);
+    CHECK(book.run("plan --json").json()["issue"] == 1);
+}
+
+TEST_CASE("a plan whose lifts would be stopped does not fit: the lifts' own rules are asked")
+{
+    const PlanBook book;
+    Json light{{"tag", "CL-02"},       {"owner_firm", "Ridgeway Drainage (invented)"},
+               {"serial", "C-2"},      {"model", "clasper-90"},
+               {"role", "attachment"}, {"class", "accessory"},
+               {"mass_kg", 310},       {"plate_kg", 700}};
+    REQUIRE(book.record(record_line("unit", "cl-02", light)).code == 0);
+    const Ran ran = book.issue(plan());
+    CHECK(ran.code == 1);
+    CHECK(ran.json()["does_not_fit"].dump().find("a lift from B would be stopped") != std::string::npos);
+}
+
+TEST_CASE("the machine as it is set up is the one that is planned with")
+{
+    const PlanBook book;
+    Json set_up{
+        {"arm", "2.4"}, {"blade", "down"}, {"counterweight", "standard"}, {"mounting", "free"}, {"chart", "ex-21-a24"}};
+    REQUIRE(book.record(record_line("machine_set_up", "ex-21", set_up, "07:21")).code == 0);
+    CHECK(book.work_out(plan()).json()["does_not_fit"].dump().find("would be stopped") != std::string::npos);
+    set_up["blade"] = "up";
+    set_up["mounting"] = "rigid";
+    REQUIRE(book.record(record_line("machine_set_up", "ex-21", set_up, "07:22")).code == 0);
+    CHECK(book.work_out(plan()).json()["does_not_fit"].dump().find("mounted rigidly by its set-up") !=
+          std::string::npos);
+}
+
+TEST_CASE("inside the line at 45 degrees somebody must say what carries the edge; slope and travel by the chart")
+{
+    const PlanBook book;
+    Json sheet = plan();
+    sheet["body"]["worksheet"]["ground"].erase("edge_carried_by");
+    CHECK(book.work_out(sheet).json()["does_not_fit"].dump().find("inside the line at 45 degrees") !=
+          std::string::npos);
+    sheet["body"]["worksheet"]["stands"][0]["stand_off_mm"] = 2000; // the depth
+    CHECK(book.work_out(sheet).json()["fits"] == true);
+    sheet["body"]["worksheet"]["stands"][0]["slope_mdeg"] = 1;
+    CHECK(book.work_out(sheet).json()["does_not_fit"].dump().find("slope of the stand 1") != std::string::npos);
+    sheet = plan();
+    sheet["body"]["worksheet"]["moves_loaded"] = true;
+    CHECK(book.work_out(sheet).json()["does_not_fit"].dump().find("no rating for that") != std::string::npos);
+    Json chart = sample_chart();
+    chart["travel_kg"] = 1000; // the pipe with its attachment is more
+    REQUIRE(book.record(record_line("chart", "ex-21-a24", chart)).code == 0);
+    CHECK(book.work_out(sheet).json()["does_not_fit"].dump().find("at most 1000 is accepted") != std::string::npos);
+}
+
+TEST_CASE("what is worked out is not typed, an issued plan is not corrected, and briefings are on its issue")
+{
+    const PlanBook book;
+    Json body = book.work_out(plan()).json()["plan"];
+    body["issued"] = body["signed"] = true;
+    body["greatest_kg"] = 900;
+    CHECK(book.record(record_line("lift_plan", "plan-1", body)).err.find("greatest_kg: is not what the worksheet") !=
+          std::string::npos);
+    body.erase("worksheet");
+    CHECK(book.record(record_line("lift_plan", "plan-1", body)).err.find("results: are worked out") !=
+          std::string::npos);
+    const Ran issued = book.issue(plan());
+    REQUIRE(issued.code == 0);
+    CHECK(book.record(record_line("briefing", "plan-1", {{"issue", 1}, {"person", "iqbal"}}))
+              .err.find("the plan's issue, 2") != std::string::npos);
+    const Json verified = book.run("verify --json").json();
+    CHECK(verified["ok"] == true);
+}
+
+TEST_CASE("between struts each pipe has a path past the one already laid, or the plan does not fit")
+{
+    const PlanBook book;
+    Json sheet = plan();
+    Json& trench = sheet["body"]["worksheet"]["trench"];
+    trench.update({{"strutted", true},
+                   {"gap_mm", 3000},
+                   {"clearance_mm", 100},
+                   {"strut_depth_mm", 200},
+                   {"strut_level_mm", 1500},
+                   {"laid_end_mm", 0}});
+    const Ran fits = book.work_out(sheet);
+    CHECK(fits.json()["does_not_fit"] == Json::array());
+    CHECK(result(fits.json(), "path past the struts")["says"].get<std::string>().find("steps") != std::string::npos);
+    trench["laid_end_mm"] = 300; // 100 + 2,600 on: under the strut ahead, too low to slip beneath at this tilt
+    trench["strut_level_mm"] = 900;
+    CHECK(book.work_out(sheet).code == 1);
+    trench["waling_mm"] = 400; // 1,600 - 800 is under 720 + 200
+    CHECK(book.work_out(sheet).json()["does_not_fit"].dump().find("width between the walings 800 mm") !=
+          std::string::npos);
 }
 
 TEST_SUITE_END();

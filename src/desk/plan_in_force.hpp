@@ -1,0 +1,22 @@
+#pragma once
+
+// Which lift plan counts, and which of its pipes are still as they were planned.
+
+#include "register.hpp"
+
+#include <string>
+#include <vector>
+
+namespace cotter::desk {
+
+// The plan in force there on that day that has the standing place, if one is asked for; else the newest in force, else
+// the newest; {} if there is none.
+Json plan_for(const Book& book, const std::string& site, rules::Day day, const std::string& standing = "");
+
+// Standing places of all plans in force there on that day, the newest plan's first; of one mark in two plans the first.
+std::vector<Json> places_in_force(const Book& book, const std::string& site, rules::Day day);
+
+// The plan's pipe types without those whose sizes are others than when it was made: it was worked out for another pipe.
+std::vector<rules::Id> pipes_as_planned(const Book& book, const Json& plan);
+
+} // namespace cotter::desk

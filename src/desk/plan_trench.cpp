@@ -1,0 +1,136 @@
+// Of a plan: the way of each pipe with its attachment between the struts and walings, past the pipe already laid.
+
+#include "plan_parts.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <set>
+
+namespace cotter::desk {
+
+using namespace rules;
+
+namespace {
+
+// The pipe by its socket all along, and the attachment in its middle.
+Body body_of(const Model& model, const Pipe& pipe)
+{
+    const double half = outside(pipe) / 2, length = real(*pipe.overall) / 2, grip = real(*model.envelope_length) / 2;
+    return {{-length, -half, length, half},
+            {-grip, -half - real(*model.below_invert), grip, half + real(*model.above_crown)}};
+}
+
+// Struts at either end of the gap and one gap further, at each level; a strut is as wide along the trench as deep.
+void add_struts(std::vector<Obstacle>& obstacles, const Json& trench)
+{
+    const double gap = number(trench, "gap_mm"), depth = number(trench, "strut_depth_mm"),
+                 clearance = number(trench, "clearance_mm");
+    std::vector<double> levels{number(trench, "strut_level_mm")};
+    for (const Json& each : trench.value("higher_struts_mm", Json::array()))
+        levels.push_back(each.get<double>());
+    for (const double level : levels)
+        for (const double left : {-gap - 2 * depth, -depth, gap, 2 * gap + depth})
+            obstacles.push_back({{left, level, left + depth, level + depth}, clearance});
+}
+
+std::string steps(const std::vector<Pose>& path)
+{
+    double tilt = 0, along = 0;
+    for (const Pose& each : path) {
+        tilt = std::max(tilt, std::abs(each.tilt));
+        along = std::max(along, std::abs(each.x - path.back().x));
+    }
+    return std::to_string(path.size()) + " steps, tilted at most " + std::to_string(std::llround(std::ceil(tilt))) +
+           " degrees, " + std::to_string(std::llround(along)) + " mm along the trench";
+}
+
+// A constant tilt is what each lift is judged by; the path is how the signaller takes it down.
+void way(const PlanSheet& plan, const PlannedPipe& run, Results& out)
+{
+    const Threading found = thread(passage_of(plan, run.pipe));
+    if (found.way == Way::none)
+        out.refuse(run.id,
+                   "does not go down between the struts with its attachment" +
+                       (found.gap_needed ? "; a gap of " + std::to_string(up(*found.gap_needed)) + " mm would do"
+                                         : std::string{}));
+    out.say("way between the struts", run.id, std::string{rules::name(found.way)}, "rectangle of pipe and attachment",
+            geometry);
+    const auto asked = path_in_trench(plan, run.pipe);
+    const auto path = find_path(*asked);
+    if (path.empty()) {
+        const auto share = share_of_clearance(*asked);
+        return out.refuse(run.id, "no path past struts and the pipe already laid was found; " +
+                                      (share ? "with " + std::to_string(std::llround(*share * 100)) +
+                                                   " % of the clearance there is one"
+                                             : std::string{"not even touching is there one"}));
+    }
+    out.say("path past the struts", run.id, steps(path), "best-first search over place and tilt, every step checked",
+            "plane geometry; the arm above the attachment is not in it");
+}
+
+// Walings narrow the trench.
+void width(const PlanSheet& plan, const PlannedPipe& run, Results& out)
+{
+    const Json& trench = plan.sheet.at("trench");
+    out.at_least({"width between the walings", run.id,
+                  trench.at("width_mm").get<std::int64_t>() - 2 * trench.value("waling_mm", std::int64_t{0}), "mm",
+                  "width of the trench - 2 x waling; the least is the pipe over all + 2 x clearance", geometry},
+                 up(outside(run.pipe)) + 2 * trench.value("clearance_mm", std::int64_t{0}));
+}
+
+bool is_open(const Json& trench) { return trench.contains("strutted") && trench.at("strutted") == false; }
+
+bool is_told(const PlanSheet& plan, Results& out)
+{
+    for (const char* field : {"strutted", "gap_mm", "clearance_mm", "strut_depth_mm", "strut_level_mm"})
+        if (!plan.sheet.at("trench").contains(field)) {
+            out.refuse("trench", std::string{field} + " is not given; a trench without struts says so");
+            return false;
+        }
+    const Model& model = *plan.item(Role::attachment).model;
+    if (model.envelope_length && model.above_crown && model.below_invert && model.tilt_limit)
+        return true;
+    out.refuse("trench", "the attachment's model does not say its envelope and tilt limit");
+    return false;
+}
+
+} // namespace
+
+std::optional<PathAsked> path_in_trench(const PlanSheet& plan, const Pipe& pipe)
+{
+    const Json& trench = plan.sheet.at("trench");
+    if (is_open(trench))
+        return std::nullopt;
+    const Model& model = *plan.item(Role::attachment).model;
+    const double length = real(*pipe.overall), gap = number(trench, "gap_mm"),
+                 clearance = number(trench, "clearance_mm");
+    PathAsked asked;
+    asked.body = body_of(model, pipe);
+    asked.tilt_limit = real(*model.tilt_limit) / 1000;
+    add_struts(asked.obstacles, trench);
+    asked.laid = {0, gap};
+    if (!trench.contains("laid_end_mm"))
+        return asked;
+    const double end = number(trench, "laid_end_mm"), first = end + clearance + length / 2;
+    asked.obstacles.push_back({{end - length, 0, end, outside(pipe)}, clearance});
+    asked.laid = {first, first + length / 2}; // then it is drawn home
+    return asked;
+}
+
+void plan_trench(const PlanSheet& plan, Results& out)
+{
+    const Json& trench = plan.sheet.at("trench");
+    if (trench.value("someone_enters", true) && trench.value("waits_at", "").empty())
+        out.refuse("trench", "somebody goes in, and waits_at does not say where they stand until the pipe bears");
+    std::set<std::string> seen;
+    const bool told = !is_open(trench) && is_told(plan, out);
+    for (const PlannedPipe& run : plan.runs) {
+        if (!seen.insert(run.id).second)
+            continue;
+        width(plan, run, out);
+        if (told)
+            way(plan, run, out);
+    }
+}
+
+} // namespace cotter::desk
