@@ -88,10 +88,11 @@ double Site::buttons_mm(const Sheet& sheet) { return static_cast<double>(button_
 
 void Site::buttons(Sheet& sheet, Page now)
 {
-    constexpr std::array<std::pair<const char*, Page>, 7> all{{{"By week", Page::due},
+    constexpr std::array<std::pair<const char*, Page>, 8> all{{{"By week", Page::due},
                                                                {"Stopped", Page::stopped},
                                                                {"Place", Page::place},
                                                                {"People", Page::people},
+                                                               {"Plans", Page::plans},
                                                                {"Compare", Page::compare},
                                                                {"This day", Page::today},
                                                                {"Leave", Page::gone}}};
@@ -105,6 +106,8 @@ void Site::buttons(Sheet& sheet, Page now)
             continue;
         if (all[i].second == Page::compare)
             compare_.emplace(outside_);
+        if (all[i].second == Page::plans)
+            plans_.emplace(outside_);
         go(all[i].second);
     }
 }
@@ -202,6 +205,10 @@ bool Site::draw(Sheet& sheet)
         break;
     case Page::compare:
         if (!compare_->draw(sheet))
+            go(Page::due);
+        break;
+    case Page::plans:
+        if (!plans_->draw(sheet))
             go(Page::due);
         break;
     case Page::today:

@@ -8,6 +8,7 @@
 #include "compare.hpp"
 #include "due_section.hpp"
 #include "outside.hpp"
+#include "plan_page.hpp"
 #include "plate.hpp"
 #include "scroll.hpp"
 #include "title_block.hpp"
@@ -40,6 +41,7 @@ private:
         admit,
         compare,
         today,
+        plans,
         gone
     };
     static double buttons_mm(const Sheet& sheet);
@@ -80,6 +82,7 @@ private:
     TouchScroll scroll_;
     std::optional<Admitting> admitting_;
     std::optional<Compare> compare_;
+    std::optional<PlanPage> plans_;
     std::function<void(const std::string&)> by_whom_;
     std::string place_, notice_;
     std::vector<bool> confirmed_;

@@ -62,6 +62,8 @@ struct Figure {
     void add(Shape shape) { shapes.push_back(std::move(shape)); }
 };
 
+Figure moved(Figure figure, double right, double down); // its shapes, not its size
+
 // About how wide a text of this capital height is, in mm: enough to keep labels apart.
 double text_width(const std::string& text, double capital);
 

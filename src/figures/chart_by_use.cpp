@@ -1,0 +1,112 @@
+#include "lift_plan.hpp"
+#include "real_size.hpp"
+
+#include "chart.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <set>
+
+namespace cotter::figures {
+
+using namespace rules;
+
+namespace {
+
+struct Lines {
+    std::vector<std::int64_t> radii, heights;
+};
+
+Lines grid_of(const Chart& chart)
+{
+    std::set<std::int64_t> radii, heights;
+    for (const Cell& each : chart.cells) {
+        if (each.radius)
+            radii.insert(each.radius->count());
+        if (each.height)
+            heights.insert(each.height->count());
+    }
+    return {{radii.begin(), radii.end()}, {heights.begin(), heights.end()}};
+}
+
+// Closer the fuller; over the rating crossed.
+double apart_for(double use) { return use > 0.9 ? 1.4 : use > 0.75 ? 2.4 : use > 0.5 ? 4.5 : 0; }
+
+void draw_cell(Figure& figure, const ChartDrawn& drawn, const RealSize& real, const Extent& cell)
+{
+    const ChartPoint inside{Millimetres{std::llround((cell.left + cell.right) / 2)},
+                            Millimetres{std::llround((cell.bottom + cell.top) / 2)}};
+    const auto rated = rated_at(drawn.chart, drawn.over, inside);
+    const Point corner = real.at(cell.left, cell.top), end = real.at(cell.right, cell.bottom);
+    real.box(figure, cell);
+    if (!rated) {
+        figure.add(Line{corner, end, Pen::thin});
+        figure.add(Line{{corner.x, end.y}, {end.x, corner.y}, Pen::thin});
+        return;
+    }
+    const double use = drawn.load_kg / std::max(static_cast<double>(rated->count()), 1.0);
+    if (const double apart = apart_for(use); apart > 0)
+        hatch(figure, corner, end.x - corner.x, end.y - corner.y, apart);
+    const std::string text = std::to_string(rated->count());
+    const double w = text_width(text, 2) + 1.6;
+    const Point middle{(corner.x + end.x) / 2, (corner.y + end.y) / 2};
+    figure.add(Polygon{{{middle.x - w / 2, middle.y - 2},
+                        {middle.x + w / 2, middle.y - 2},
+                        {middle.x + w / 2, middle.y + 2},
+                        {middle.x - w / 2, middle.y + 2}},
+                       Fill::paper});
+    figure.add(Label{{middle.x, middle.y + 1}, text, Align::centre, 2});
+}
+
+void draw_axes(Figure& figure, const RealSize& real, const Lines& grid)
+{
+    for (const auto each : grid.radii) {
+        const Point at = real.at(static_cast<double>(each), static_cast<double>(grid.heights.front()));
+        figure.add(Label{{at.x, at.y + 4.5}, in_metres(static_cast<double>(each)), Align::centre, 2.2});
+    }
+    for (const auto each : grid.heights) {
+        const Point at = real.at(static_cast<double>(grid.radii.front()), static_cast<double>(each));
+        figure.add(Label{{at.x - 1.5, at.y + 1.1}, in_metres(static_cast<double>(each)), Align::right, 2.2});
+    }
+}
+
+// The arm-nose pin's way; the greatest radius governs with every height, so it stands as a line too.
+void draw_move(Figure& figure, const RealSize& real, const std::vector<MovePoint>& points)
+{
+    for (std::size_t i = 0; i + 1 < points.size(); ++i)
+        real.line(figure, {points[i].radius, points[i].height}, {points[i + 1].radius, points[i + 1].height},
+                  Pen::thick);
+    double greatest = 0, low = points.front().height, high = low;
+    for (const MovePoint& each : points) {
+        greatest = std::max({greatest, each.radius, each.centre_radius});
+        low = std::min(low, each.height);
+        high = std::max(high, each.height);
+        figure.add(Circle{real.at(each.radius, each.height), 1.1, Pen::thick, Fill::ink});
+    }
+    real.line(figure, {greatest, low}, {greatest, high}, Pen::dashed);
+}
+
+} // namespace
+
+Figure chart_by_use(const ChartDrawn& drawn, double width, double height)
+{
+    constexpr double left = 16, bottom = 8, top = 4;
+    const Lines grid = grid_of(drawn.chart);
+    Figure inner{width, height, {}};
+    if (grid.radii.size() < 2 || grid.heights.size() < 2)
+        return inner;
+    const auto f = [](std::int64_t value) { return static_cast<double>(value); };
+    const RealSize real{{f(grid.radii.front()), f(grid.heights.front()), f(grid.radii.back()), f(grid.heights.back())},
+                        width - left - 8,
+                        height - bottom - top};
+    for (std::size_t r = 0; r + 1 < grid.radii.size(); ++r)
+        for (std::size_t h = 0; h + 1 < grid.heights.size(); ++h)
+            draw_cell(inner, drawn, real,
+                      {f(grid.radii[r]), f(grid.heights[h]), f(grid.radii[r + 1]), f(grid.heights[h + 1])});
+    draw_axes(inner, real, grid);
+    if (!drawn.points.empty())
+        draw_move(inner, real, drawn.points);
+    return moved(std::move(inner), left, top);
+}
+
+} // namespace cotter::figures

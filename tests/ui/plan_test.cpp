@@ -1,0 +1,183 @@
+// Lift plans in Site: made by touch, the same as by command.
+
+#include "form_words.hpp"
+#include "kinds.hpp"
+#include "rig.hpp"
+
+#include <doctest/doctest.h>
+
+#include <cstdlib>
+#include <fstream>
+
+using namespace cotter;
+using records::Json;
+using tests::Rig;
+using tests::SampleBook;
+
+namespace {
+
+// Types a body into a form, field by field, by what stands on the screen.
+class Typist {
+public:
+    Typist(Rig& rig, const records::Book& book) : rig_{rig}, book_{book} {}
+
+    void part(const Json& schema, const Json& body)
+    {
+        for (const auto& [key, value] : body.items()) {
+            const Json inner = schema.contains("properties") ? schema["properties"].value(key, Json::object())
+                                                             : schema["additionalProperties"];
+            tap_line(schema.contains("properties") ? ui::name_of(inner, key) : key);
+            enter(inner, key, value);
+        }
+    }
+
+private:
+    void enter(const Json& schema, const std::string& key, const Json& value)
+    {
+        if (value.is_object()) {
+            part(schema, value);
+            rig_.tap("Back");
+        } else if (value.is_array()) {
+            for (const Json& each : value) {
+                rig_.tap("Add");
+                enter(schema["items"], "", each);
+            }
+            rig_.tap("Back");
+        } else
+            leaf(schema, key, value);
+    }
+
+    void leaf(const Json& schema, const std::string& key, const Json& value)
+    {
+        if (value.is_boolean() || schema.contains("enum") || schema.contains("x-refers"))
+            return choose(ui::value_in_words(book_, schema, key, value));
+        std::string text = value.is_string() ? value.get<std::string>() : value.dump();
+        if (value.is_number() && ui::unit_of(key).power == 3)
+            text = std::to_string(value.get<double>() / 1000);
+        if (schema.value("format", "") == "date")
+            std::erase(text, '-');
+        type(text);
+        rig_.tap("Take it");
+    }
+
+    void choose(std::string words)
+    {
+        if (words == "yes" || words == "no")
+            words[0] = static_cast<char>(words[0] - 'a' + 'A');
+        for (int pages = 0; !rig_.target(words) && pages < 5; ++pages)
+            rig_.tap("More");
+        rig_.tap(words);
+    }
+
+    void type(const std::string& text)
+    {
+        rig_.frame();
+        for (const char c : text) {
+            ImGui::GetIO().AddInputCharacter(static_cast<unsigned>(c));
+            rig_.frame();
+        }
+    }
+
+    void tap_line(const std::string& name)
+    {
+        for (int pages = 0; pages < 4; ++pages)
+            rig_.key(ImGuiKey_PageUp);
+        for (int pages = 0; !rig_.target(name) && pages < 8; ++pages)
+            rig_.key(ImGuiKey_PageDown);
+        rig_.tap(name);
+    }
+
+    Rig& rig_;
+    const records::Book& book_;
+};
+
+Json sheet()
+{
+    std::ifstream in{COTTER_SOURCE "/sample_site/plan_sheets/deepest_run.json"};
+    return Json::parse(in);
+}
+
+Json by_command(const SampleBook& sample)
+{
+    const tests::Folder folder;
+    for (const char* ending : {"", ".key"})
+        std::filesystem::copy_file(sample.path().string() + ending, folder.path() / ("book.db" + std::string{ending}));
+    const std::string out = (folder.path() / "plan.json").string();
+    const std::string command = COTTER_PROGRAM " plan --json --at 2026-11-25T08:00:00Z --store " +
+                                (folder.path() / "book.db").string() +
+                                " --from " COTTER_SOURCE "/sample_site/plan_sheets/deepest_run.json > " + out;
+    REQUIRE(std::system(command.c_str()) == 0);
+    std::ifstream in{out};
+    return Json::parse(in)["plan"];
+}
+
+// The same inch in two hands: wide and upright.
+void plan_made_on(tests::Glass glass)
+{
+    SampleBook sample;
+    const Json command = by_command(sample);
+    Rig rig{sample.store(), ui::Door::site, glass};
+    rig.tap("Plans");
+    rig.tap("A new plan");
+    rig.tap("J. Quill (invented)");
+    Typist{rig, sample.store()}.part(records::find_kind("lift_plan")->schema, sheet()["body"]);
+    rig.tap("Work it out");
+    CHECK(rig.shows("It fits. Nothing is issued yet"));
+    for (const char* each : {"Above", "Section", "Chart", "Path", "Numbers"})
+        rig.tap(each);
+    rig.tap("Issue it");
+    CHECK(rig.shows("is in force from"));
+    const auto record = sample.store().newest("lift_plan", 1).front().entry;
+    CHECK(record.who == "quill");
+    CHECK(record.body["issued"] == true);
+    for (const char* field : {"results", "places", "greatest_kg", "greatest_radius_mm", "zone_mm", "pipes", "machines",
+                              "attachments", "worksheet"})
+        CHECK(record.body[field] == command[field]);
+}
+
+} // namespace
+
+TEST_CASE("the deepest run's plan made by touch has the numbers of the command's") { plan_made_on({}); }
+
+TEST_CASE("and on the upright glass") { plan_made_on({800, 1280, 5.88}); }
+
+TEST_CASE("a plan that lacks something or does not fit is not issued, and the form says why")
+{
+    SampleBook sample;
+    Rig rig{sample.store(), ui::Door::site};
+    rig.tap("Plans");
+    rig.tap("A new plan");
+    rig.tap("J. Quill (invented)");
+    rig.tap("Work it out");
+    CHECK(rig.shows("worksheet: what the plan is worked out from is missing"));
+    Json body = sheet()["body"];
+    body["worksheet"]["ground"]["allowable_kpa"] = 20;
+    Typist{rig, sample.store()}.part(records::find_kind("lift_plan")->schema, body);
+    rig.tap("Work it out");
+    CHECK(rig.shows("It does not fit"));
+    CHECK(rig.shows("at most 20 is accepted"));
+    CHECK_FALSE(rig.target("Issue it"));
+    rig.tap("Back");
+    CHECK(rig.target("Work it out"));
+}
+
+TEST_CASE("a number out of its range is not taken, and says what is")
+{
+    SampleBook sample;
+    Rig rig{sample.store(), ui::Door::site};
+    for (const char* each : {"Plans", "A new plan", "J. Quill (invented)"})
+        rig.tap(each);
+    for (const char* each : {"What the plan is worked out from", "The ground", "Allowable bearing pressure"}) {
+        for (int pages = 0; !rig.target(each) && pages < 5; ++pages)
+            rig.key(ImGuiKey_PageDown);
+        rig.tap(each);
+    }
+    rig.tap("0");
+    rig.tap("Take it");
+    CHECK(rig.shows("Accepted is 1 to 10000 kPa"));
+    rig.tap("Rub out");
+    rig.tap("9");
+    rig.tap("0");
+    rig.tap("Take it");
+    CHECK(rig.shows("90 kPa"));
+}

@@ -1,0 +1,244 @@
+#include "form_page.hpp"
+
+#include "form_words.hpp"
+#include "title_block.hpp"
+
+#include <algorithm>
+
+namespace cotter::ui {
+
+using records::Json;
+
+namespace {
+
+constexpr double form_line_mm = 13, inset = 4;
+
+bool is_part(const Json& schema)
+{
+    return schema.contains("properties") || schema.value("additionalProperties", Json{}).is_object();
+}
+
+bool is_list(const Json& schema) { return schema.value("type", "") == "array"; }
+
+const Json& inner_of(const Json& schema, const std::string& key)
+{
+    if (is_list(schema))
+        return schema.at("items");
+    const auto properties = schema.find("properties");
+    return properties != schema.end() && properties->contains(key) ? properties->at(key)
+                                                                   : schema.at("additionalProperties");
+}
+
+} // namespace
+
+FormPage::FormPage(const Outside& outside, std::string title, Json schema, Json body, std::string done)
+    : outside_{outside}, title_{std::move(title)}, done_{std::move(done)}, schema_(std::move(schema)),
+      body_(std::move(body))
+{
+}
+
+const Json& FormPage::schema_here() const
+{
+    const Json* schema = &schema_;
+    for (const std::string& key : path_)
+        schema = &inner_of(*schema, key);
+    return *schema;
+}
+
+Json FormPage::here() const
+{
+    const Json* at = &body_;
+    for (const std::string& key : path_) {
+        if (at->is_array() ? std::stoul(key) >= at->size() : !at->contains(key))
+            return is_list(schema_here()) ? Json::array() : Json::object();
+        at = at->is_array() ? &at->at(std::stoul(key)) : &at->at(key);
+    }
+    return *at;
+}
+
+// Roles are the one part whose keys are free: those that a plan asks about.
+std::vector<FormPage::Line> FormPage::lines() const
+{
+    std::vector<Line> all;
+    const Json& schema = schema_here();
+    const Json now = here();
+    const auto add = [&](const std::string& key, const std::string& name, const Json& inner, bool needed) {
+        const Json value = now.is_array() ? now.at(std::stoul(key)) : now.value(key, Json{});
+        all.push_back({key, name, value_in_words(outside_.book, inner, key, value), &inner, needed && value.is_null()});
+    };
+    if (is_list(schema))
+        for (std::size_t i = 0; i < now.size(); ++i)
+            add(std::to_string(i), std::to_string(i + 1), schema.at("items"), false);
+    const Json needed = schema.value("required", Json::array());
+    if (schema.contains("properties"))
+        for (const auto& [key, inner] : schema.at("properties").items())
+            add(key, name_of(inner, key), inner, std::find(needed.begin(), needed.end(), key) != needed.end());
+    else if (!is_list(schema))
+        for (const char* role : {"operator", "supervisor", "signaller"})
+            add(role, role, schema.at("additionalProperties"), false);
+    return all;
+}
+
+std::string FormPage::place() const
+{
+    std::string text = title_;
+    const Json* schema = &schema_;
+    for (const std::string& key : path_) {
+        text += " \u203a " +
+                (is_list(*schema) ? std::to_string(std::stoul(key) + 1) : name_of(inner_of(*schema, key), key));
+        schema = &inner_of(*schema, key);
+    }
+    return text;
+}
+
+void FormPage::put(const std::string& key, Json value)
+{
+    Json* at = &body_;
+    const Json* schema = &schema_;
+    for (const std::string& step : path_) {
+        schema = &inner_of(*schema, step);
+        at = at->is_array() ? &at->at(std::stoul(step)) : &(*at)[step];
+        if (at->is_null())
+            *at = is_list(*schema) ? Json::array() : Json::object();
+    }
+    if (at->is_array() && std::stoul(key) < at->size()) {
+        if (value.is_null())
+            at->erase(std::stoul(key));
+        else
+            at->at(std::stoul(key)) = std::move(value);
+    } else if (at->is_array()) {
+        if (!value.is_null())
+            at->push_back(std::move(value));
+    } else if (value.is_null())
+        at->erase(key);
+    else
+        (*at)[key] = std::move(value);
+}
+
+void FormPage::open(const Line& line)
+{
+    said_.clear();
+    if (is_part(*line.schema) || is_list(*line.schema)) {
+        path_.push_back(line.key);
+        scrolls_.emplace_back();
+        return;
+    }
+    const Json now = here();
+    const bool known = now.is_array() ? std::stoul(line.key) < now.size() : now.contains(line.key);
+    field_key_ = line.key;
+    field_.emplace(outside_, *line.schema, line.key,
+                   !known           ? Json{}
+                   : now.is_array() ? now.at(std::stoul(line.key))
+                                    : now.at(line.key));
+}
+
+void FormPage::add()
+{
+    const Json& item = schema_here().at("items");
+    const std::string key = std::to_string(here().size());
+    if (is_part(item))
+        put(key, Json::object());
+    open({key, "", "", &item, false});
+}
+
+void FormPage::go_up()
+{
+    path_.pop_back();
+    scrolls_.pop_back();
+}
+
+void FormPage::take_out()
+{
+    const std::string key = path_.back();
+    go_up();
+    put(key, Json{});
+}
+
+void FormPage::draw_line(Sheet& sheet, const Line& line, const Box& box)
+{
+    const double half = sheet.is_narrow() ? box.w * 0.5 : box.w * 0.55;
+    ImGui::PushID(line.key.c_str());
+    if (sheet.target(line.name, {box.x, box.y, box.w, box.h - bare.gap}))
+        open(line);
+    ImGui::PopID();
+    if (line.needed)
+        sheet.sign(figures::Sign::to_do, box.x + half - 6, box.y + box.h / 2 - 1, 6);
+    sheet.wrapped({box.x + 3, box.y + 1.6, half - 12, 0}, Letter::second, line.name, 2, day.second);
+    sheet.wrapped({box.x + half, box.y + 1.4, box.w - half - 3, 0}, Letter::text, line.value, 2);
+}
+
+void FormPage::list(Sheet& sheet, const Box& area)
+{
+    const std::vector<Line> all = lines();
+    const double said = said_.empty() ? 0 : 4 + 6.2 * sheet.lines_of(Letter::bold, said_, area.w - 16);
+    const double whole = said + static_cast<double>(all.size()) * form_line_mm + bare.gap;
+    TouchScroll& scroll = scrolls_.back();
+    touch_scroll(scroll, sheet.theme(), area, sheet.theme().px(whole - area.h));
+    double y = area.y + bare.gap - static_cast<double>(scroll.at) / sheet.theme().px_per_mm();
+    sheet.clip(area);
+    if (!said_.empty()) {
+        sheet.sign(figures::Sign::stop, area.x + 8, y + 5, 7);
+        sheet.wrapped({area.x + 14, y + 2, area.w - 16, 0}, Letter::bold, said_, 4);
+    }
+    y += said;
+    for (const Line& each : all) {
+        const Box box{area.x + inset, y, area.w - 2 * inset, form_line_mm};
+        y += form_line_mm;
+        if (box.y + form_line_mm - bare.gap <= area.y + area.h && box.y >= area.y)
+            draw_line(sheet, each, box);
+    }
+    sheet.clip_no_more();
+}
+
+FormPage::Left FormPage::buttons(Sheet& sheet)
+{
+    const double y = sheet.height() - title_height(sheet) - foot_mm + 1, h = foot_mm - 2;
+    double x = inset;
+    const auto button = [&](const std::string& words) {
+        const double w = std::max(30.0, sheet.width_of(Letter::text, words) + 10);
+        const bool pressed = sheet.button(words, {x, y, w, h});
+        x += w + 3;
+        return pressed;
+    };
+    const bool back = button(path_.empty() ? "Leave it" : "Back");
+    const bool in_list = is_list(schema_here());
+    const bool is_item =
+        !path_.empty() && !in_list &&
+        std::all_of(path_.back().begin(), path_.back().end(), [](char c) { return '0' <= c && c <= '9'; });
+    const bool adds = in_list && button("Add"), takes_out = is_item && button("Take it out");
+    if (path_.empty() && button(done_))
+        return Left::done;
+    if (adds)
+        add();
+    else if (takes_out)
+        take_out();
+    else if (back && path_.empty())
+        return Left::back;
+    else if (back)
+        go_up();
+    return Left::nothing;
+}
+
+FormPage::Left FormPage::draw(Sheet& sheet, const std::string& person)
+{
+    if (field_) {
+        const FormField::Left left = field_->draw(sheet, person);
+        if (left == FormField::Left::changed)
+            put(field_key_, field_->value());
+        if (left != FormField::Left::nothing)
+            field_.reset();
+        return Left::nothing;
+    }
+    sheet.fill({0, 0, sheet.width(), sheet.height()}, day.ground);
+    const Box area{0, head_mm, sheet.width(), sheet.height() - head_mm - foot_mm - title_height(sheet)};
+    sheet.fill(area, day.sheet);
+    list(sheet, area);
+    sheet.wrapped({inset, 3.8, sheet.width() - 2 * inset, 0}, Letter::heading, place(), 1);
+    sheet.line(0, area.y, sheet.width(), area.y, thin_mm);
+    sheet.line(0, area.y + area.h, sheet.width(), area.y + area.h, thin_mm);
+    const Left left = buttons(sheet);
+    ui::draw(sheet, title_block(outside_, "WRITES", person));
+    return left;
+}
+
+} // namespace cotter::ui

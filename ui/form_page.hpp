@@ -1,0 +1,54 @@
+#pragma once
+
+// A record's body on the screen, by its kind's schema: a line a field, one opened at a time, lists and parts one inside
+// the other.
+
+#include "form_field.hpp"
+#include "scroll.hpp"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace cotter::ui {
+
+class FormPage {
+public:
+    // `done` is the button that ends it, as "Sign".
+    FormPage(const Outside& outside, std::string title, records::Json schema, records::Json body, std::string done);
+
+    enum class Left { nothing, back, done };
+    Left draw(Sheet& sheet, const std::string& person);
+    const records::Json& body() const { return body_; }
+    void say(const std::string& why) { said_ = why; } // over the lines: what was not accepted
+
+private:
+    struct Line {
+        std::string key, name, value;
+        const records::Json* schema;
+        bool needed;
+    };
+
+    const records::Json& schema_here() const;
+    records::Json here() const; // {} or [] where nothing is known yet
+    std::vector<Line> lines() const;
+    std::string place() const;
+    void list(Sheet& sheet, const Box& area);
+    void draw_line(Sheet& sheet, const Line& line, const Box& box);
+    void open(const Line& line);
+    void put(const std::string& key, records::Json value);
+    void add();
+    void take_out();
+    Left buttons(Sheet& sheet);
+    void go_up();
+
+    const Outside& outside_;
+    std::string title_, done_, said_;
+    records::Json schema_, body_;
+    std::vector<std::string> path_; // keys and places in lists
+    std::optional<FormField> field_;
+    std::string field_key_;
+    std::vector<TouchScroll> scrolls_{1}; // one a level
+};
+
+} // namespace cotter::ui

@@ -1,0 +1,92 @@
+#include "plan_numbers.hpp"
+
+#include "dimension.hpp"
+#include "register.hpp"
+
+#include <algorithm>
+
+namespace cotter::ui {
+
+using records::Json;
+
+namespace {
+
+constexpr double left_mm = 14, gap_mm = 4, figure_mm = 70;
+
+} // namespace
+
+PlanNumbers::Line PlanNumbers::line_of(const records::Book& book, const Json& result)
+{
+    Line line;
+    const std::string about = result.value("about", "");
+    line.words = (about.empty() ? "" : desk::shown_name(book, about) + ": ") + result.at("what").get<std::string>();
+    line.how = result.at("formula").get<std::string>() + " \u00b7 " + result.at("source").get<std::string>();
+    if (result.contains("says")) {
+        line.value = result.at("says").get<std::string>();
+        return line;
+    }
+    const std::string unit = result.value("unit", "");
+    line.value = std::to_string(result.at("value").get<std::int64_t>()) + (unit.empty() ? "" : " " + unit);
+    if (result.contains("limit")) {
+        line.measured = result.at("value").get<double>();
+        line.limit = result.at("limit").get<double>();
+        line.value += ", limit " + std::to_string(result.at("limit").get<std::int64_t>());
+    }
+    return line;
+}
+
+void PlanNumbers::show(const records::Book& book, const Json& results, const std::vector<std::string>& why_not)
+{
+    lines_.clear();
+    scroll_ = {};
+    for (const std::string& each : why_not)
+        lines_.push_back({each, "", "", std::nullopt, std::nullopt, true});
+    for (const Json& each : results)
+        lines_.push_back(line_of(book, each));
+}
+
+double PlanNumbers::height_of(const Sheet& sheet, const Line& line, double width)
+{
+    const double text = width - left_mm - gap_mm;
+    return gap_mm + 6.1 * sheet.lines_of(Letter::bold, line.words, text) +
+           (line.value.empty() ? 0 : 6.1 * sheet.lines_of(Letter::text, line.value, text)) + (line.limit ? 7 : 0) +
+           (line.how.empty() ? 0 : 4.9 * sheet.lines_of(Letter::second, line.how, text));
+}
+
+void PlanNumbers::draw_line(Sheet& sheet, const Line& line, const Box& box)
+{
+    constexpr int most = 8;
+    const double x = box.x + left_mm, text = box.w - left_mm - gap_mm;
+    double y = box.y + 2;
+    if (line.is_refusal)
+        sheet.sign(figures::Sign::stop, box.x + 7.5, y + 2.5, 7);
+    y += sheet.wrapped({x, y, text, 0}, Letter::bold, line.words, most);
+    if (!line.value.empty())
+        y += sheet.wrapped({x, y, text, 0}, Letter::text, line.value, most);
+    if (line.limit) {
+        sheet.figure(figures::limit_line(*line.measured, *line.limit, "", figure_mm), x, y);
+        y += 7;
+    }
+    if (!line.how.empty())
+        sheet.wrapped({x, y, text, 0}, Letter::second, line.how, most, day.second);
+    sheet.line(box.x, box.y + box.h, box.x + box.w, box.y + box.h, thin_mm, day.rule);
+}
+
+void PlanNumbers::draw(Sheet& sheet, const Box& area)
+{
+    double whole = 0;
+    for (const Line& each : lines_)
+        whole += height_of(sheet, each, area.w);
+    touch_scroll(scroll_, sheet.theme(), area, sheet.theme().px(whole - area.h));
+    double y = area.y - static_cast<double>(scroll_.at) / sheet.theme().px_per_mm();
+    sheet.clip(area);
+    for (const Line& each : lines_) {
+        const double h = height_of(sheet, each, area.w);
+        if (y + h > area.y && y < area.y + area.h)
+            draw_line(sheet, each, {area.x, y, area.w, h});
+        y += h;
+    }
+    sheet.clip_no_more();
+}
+
+} // namespace cotter::ui

@@ -1,0 +1,77 @@
+#include "plan_pictures.hpp"
+
+#include "plan_parts.hpp"
+#include "real_size.hpp"
+
+#include <algorithm>
+
+namespace cotter::ui {
+
+using records::Json;
+
+namespace {
+
+rules::Pipe widest_of(const desk::PlanSheet& plan)
+{
+    return std::max_element(plan.runs.begin(), plan.runs.end(),
+                            [](const desk::PlannedPipe& a, const desk::PlannedPipe& b) {
+                                return desk::outside(a.pipe) < desk::outside(b.pipe);
+                            })
+        ->pipe;
+}
+
+rules::Sector sector_of(const std::string& name)
+{
+    return name == "front" ? rules::Sector::front : name == "side" ? rules::Sector::side : rules::Sector::both;
+}
+
+} // namespace
+
+PlanPictures::PlanPictures(const records::Book& book, const Json& plan, rules::Instant now)
+    : plan_{desk::read_plan_sheet(book, plan.at("worksheet"), now)}, whole_(plan), pipe_{widest_of(plan_)}
+{
+    path_asked_ = desk::path_in_trench(plan_, pipe_);
+    if (path_asked_)
+        path_ = rules::find_path(*path_asked_);
+}
+
+void PlanPictures::step() { step_ = path_.empty() ? 0 : (step_ + 1) % path_.size(); }
+
+std::string PlanPictures::caption(PlanPicture picture) const
+{
+    const std::string mark = "Mark " + stand().at("id").get<std::string>();
+    switch (picture) {
+    case PlanPicture::above: return mark + ", from above";
+    case PlanPicture::section: return mark + ", in section";
+    case PlanPicture::chart: return mark + ", on the chart";
+    case PlanPicture::path: break;
+    }
+    return path_.empty()
+               ? "No path was found"
+               : "Path into the trench, step " + std::to_string(step_ + 1) + " of " + std::to_string(path_.size());
+}
+
+figures::StandDrawn PlanPictures::drawn() const
+{
+    return {desk::move_at(plan_, stand(), pipe_), whole_.value("zone_mm", 0.0), plan_.tail_swing.value_or(0),
+            static_cast<double>(pipe_.overall->count())};
+}
+
+figures::Figure PlanPictures::figure(PlanPicture picture, double width, double height) const
+{
+    const figures::StandDrawn stand_drawn = drawn();
+    if (picture == PlanPicture::above)
+        return figures::from_above(stand_drawn, width, height);
+    if (picture == PlanPicture::section)
+        return figures::in_section(stand_drawn, width, height);
+    if (picture == PlanPicture::path)
+        return figures::in_trench(*path_asked_, path_, step_, width, height);
+    const Json places = whole_.value("places", Json::array());
+    const auto place =
+        std::find_if(places.begin(), places.end(), [&](const Json& each) { return each.at("id") == stand().at("id"); });
+    return figures::chart_by_use({*plan_.gear.chart, sector_of(place == places.end() ? "" : place->value("sector", "")),
+                                  rules::move_points(stand_drawn.move), whole_.value("greatest_kg", 0.0)},
+                                 width, height);
+}
+
+} // namespace cotter::ui
