@@ -11,7 +11,7 @@ using records::Json;
 
 namespace {
 
-constexpr double form_line_mm = 13, inset = 4;
+constexpr double form_line_mm = 16, inset = 4;
 
 bool is_part(const Json& schema)
 {
@@ -27,6 +27,21 @@ const Json& inner_of(const Json& schema, const std::string& key)
     const auto properties = schema.find("properties");
     return properties != schema.end() && properties->contains(key) ? properties->at(key)
                                                                    : schema.at("additionalProperties");
+}
+
+// Is a field of it that must be there not filled in?
+bool lacks_something(const Json& schema, const Json& value)
+{
+    if (value.is_array())
+        return std::any_of(value.begin(), value.end(),
+                           [&](const Json& each) { return lacks_something(schema.at("items"), each); });
+    if (!value.is_object() || !schema.contains("properties"))
+        return false;
+    const Json needed = schema.value("required", Json::array());
+    return std::any_of(needed.begin(), needed.end(), [&](const Json& each) { return !value.contains(each); }) ||
+           std::any_of(value.items().begin(), value.items().end(), [&](const auto& each) {
+               return lacks_something(schema.at("properties").value(each.key(), Json::object()), each.value());
+           });
 }
 
 } // namespace
@@ -64,28 +79,35 @@ std::vector<FormPage::Line> FormPage::lines() const
     const Json now = here();
     const auto add = [&](const std::string& key, const std::string& name, const Json& inner, bool needed) {
         const Json value = now.is_array() ? now.at(std::stoul(key)) : now.value(key, Json{});
-        all.push_back({key, name, value_in_words(outside_.book, inner, key, value), &inner, needed && value.is_null()});
+        const bool filled = is_part(inner) && !now.is_array() && !value.is_null();
+        all.push_back(
+            {key, name,
+             filled ? std::to_string(value.size()) + " filled in" : value_in_words(outside_.book, inner, key, value),
+             &inner, (needed && value.is_null()) || (!value.is_null() && lacks_something(inner, value))});
     };
     if (is_list(schema))
         for (std::size_t i = 0; i < now.size(); ++i)
             add(std::to_string(i), std::to_string(i + 1), schema.at("items"), false);
     const Json needed = schema.value("required", Json::array());
-    if (schema.contains("properties"))
-        for (const auto& [key, inner] : schema.at("properties").items())
-            add(key, name_of(inner, key), inner, std::find(needed.begin(), needed.end(), key) != needed.end());
-    else if (!is_list(schema))
+    if (schema.contains("properties")) {
+        for (const std::string key : schema.at("x-order"))
+            if (const auto inner = schema.at("properties").find(key); inner != schema.at("properties").end())
+                add(key, name_of(*inner, key), *inner, std::find(needed.begin(), needed.end(), key) != needed.end());
+    } else if (!is_list(schema))
         for (const char* role : {"operator", "supervisor", "signaller"})
             add(role, role, schema.at("additionalProperties"), false);
     return all;
 }
 
+// The part that is open, with its place where it is one of a list.
 std::string FormPage::place() const
 {
-    std::string text = title_;
+    std::string text = title_, list;
     const Json* schema = &schema_;
     for (const std::string& key : path_) {
-        text += " \u203a " +
-                (is_list(*schema) ? std::to_string(std::stoul(key) + 1) : name_of(inner_of(*schema, key), key));
+        text =
+            is_list(*schema) ? list + " " + std::to_string(std::stoul(key) + 1) : name_of(inner_of(*schema, key), key);
+        list = text;
         schema = &inner_of(*schema, key);
     }
     return text;

@@ -45,30 +45,48 @@ void PlanNumbers::show(const records::Book& book, const Json& results, const std
         lines_.push_back(line_of(book, each));
 }
 
+namespace {
+
+// Words and value beside each other; under each other on narrow glass.
+struct Columns {
+    double words, value, value_at;
+};
+
+Columns columns_of(const Sheet& sheet, double width)
+{
+    const double all = width - left_mm - gap_mm;
+    return sheet.is_narrow() ? Columns{all, all, 0} : Columns{all * 0.55 - gap_mm, all * 0.45, all * 0.55};
+}
+
+} // namespace
+
 double PlanNumbers::height_of(const Sheet& sheet, const Line& line, double width)
 {
-    const double text = width - left_mm - gap_mm;
-    return gap_mm + 6.1 * sheet.lines_of(Letter::bold, line.words, text) +
-           (line.value.empty() ? 0 : 6.1 * sheet.lines_of(Letter::text, line.value, text)) + (line.limit ? 7 : 0) +
-           (line.how.empty() ? 0 : 4.9 * sheet.lines_of(Letter::second, line.how, text));
+    const Columns columns = columns_of(sheet, width);
+    const double words = 6.1 * sheet.lines_of(Letter::bold, line.words, columns.words) +
+                         (line.how.empty() ? 0 : 4.9 * sheet.lines_of(Letter::second, line.how, columns.words));
+    const double value =
+        (line.value.empty() ? 0 : 6.1 * sheet.lines_of(Letter::bold, line.value, columns.value)) + (line.limit ? 7 : 0);
+    return gap_mm + (sheet.is_narrow() ? words + value : std::max(words, value));
 }
 
 void PlanNumbers::draw_line(Sheet& sheet, const Line& line, const Box& box)
 {
-    constexpr int most = 8;
-    const double x = box.x + left_mm, text = box.w - left_mm - gap_mm;
+    constexpr int most = 12;
+    const Columns columns = columns_of(sheet, box.w);
+    const double x = box.x + left_mm;
     double y = box.y + 2;
     if (line.is_refusal)
         sheet.sign(figures::Sign::stop, box.x + 7.5, y + 2.5, 7);
-    y += sheet.wrapped({x, y, text, 0}, Letter::bold, line.words, most);
-    if (!line.value.empty())
-        y += sheet.wrapped({x, y, text, 0}, Letter::text, line.value, most);
-    if (line.limit) {
-        sheet.figure(figures::limit_line(*line.measured, *line.limit, "", figure_mm), x, y);
-        y += 7;
-    }
+    y += sheet.wrapped({x, y, columns.words, 0}, Letter::bold, line.words, most);
     if (!line.how.empty())
-        sheet.wrapped({x, y, text, 0}, Letter::second, line.how, most, day.second);
+        y += sheet.wrapped({x, y, columns.words, 0}, Letter::second, line.how, most, day.second);
+    if (!sheet.is_narrow())
+        y = box.y + 2;
+    if (!line.value.empty())
+        y += sheet.wrapped({x + columns.value_at, y, columns.value, 0}, Letter::bold, line.value, most);
+    if (line.limit)
+        sheet.figure(figures::limit_line(*line.measured, *line.limit, "", figure_mm * 2), x + columns.value_at, y);
     sheet.line(box.x, box.y + box.h, box.x + box.w, box.y + box.h, thin_mm, day.rule);
 }
 

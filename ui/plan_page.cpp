@@ -190,7 +190,7 @@ void PlanPage::view(Sheet& sheet)
     const std::string head = picture_ ? pictures_->caption(*picture_)
                              : is_worked
                                  ? (work_->fits() ? "It fits. Nothing is issued yet" : "It does not fit")
-                                 : id_ + ", issue " + std::to_string(plan_.value("issue", 0)) + ", " + days_of(plan_);
+                                 : id_ + ", issue " + std::to_string(plan_.value("issue", 0));
     sheet.wrapped({4, 3.8, sheet.width() - 8, 0}, Letter::heading, head, 1);
     sheet.line(0, area.y, sheet.width(), area.y, thin_mm);
     sheet.line(0, area.y + area.h, sheet.width(), area.y + area.h, thin_mm);

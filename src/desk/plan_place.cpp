@@ -64,7 +64,10 @@ void reach(Json& place, const Points& points, Sector sector, double& greatest, R
 void read_chart(const PlanSheet& plan, const PlannedLoads& loads, const std::string& about, const Points& points,
                 Sector sector, Results& out)
 {
-    const Reading worst = governing(readings(points, *plan.gear.chart, sector));
+    std::vector<Reading> all = readings(points, *plan.gear.chart, sector);
+    for (const Reading& each : readings_along(points, *plan.gear.chart, sector))
+        all.push_back(each);
+    const Reading worst = governing(all);
     if (!worst.rated)
         return out.refuse(about, std::string{name(worst.stage)} + " is off the chart: radius " +
                                      std::to_string(worst.radius.count()) + " mm, height " +

@@ -38,7 +38,7 @@ void draw_cell(Figure& figure, const ChartDrawn& drawn, const RealSize& real, co
                             Millimetres{std::llround((cell.bottom + cell.top) / 2)}};
     const auto rated = rated_at(drawn.chart, drawn.over, inside);
     const Point corner = real.at(cell.left, cell.top), end = real.at(cell.right, cell.bottom);
-    real.box(figure, cell);
+    real.frame(figure, cell);
     if (!rated) {
         figure.add(Line{corner, end, Pen::thin});
         figure.add(Line{{corner.x, end.y}, {end.x, corner.y}, Pen::thin});
@@ -46,27 +46,27 @@ void draw_cell(Figure& figure, const ChartDrawn& drawn, const RealSize& real, co
     }
     const double use = drawn.load_kg / std::max(static_cast<double>(rated->count()), 1.0);
     if (const double apart = apart_for(use); apart > 0)
-        hatch(figure, corner, end.x - corner.x, end.y - corner.y, apart);
-    const std::string text = std::to_string(rated->count());
-    const double w = text_width(text, 2) + 1.6;
-    const Point middle{(corner.x + end.x) / 2, (corner.y + end.y) / 2};
-    figure.add(Polygon{{{middle.x - w / 2, middle.y - 2},
-                        {middle.x + w / 2, middle.y - 2},
-                        {middle.x + w / 2, middle.y + 2},
-                        {middle.x - w / 2, middle.y + 2}},
-                       Fill::paper});
-    figure.add(Label{{middle.x, middle.y + 1}, text, Align::centre, 2});
+        hatch(figure, {corner.x, corner.y + 4.6}, end.x - corner.x, std::max(end.y - corner.y - 4.6, 0.0), apart);
+    figure.add(Label{{(corner.x + end.x) / 2, corner.y + 3.6}, std::to_string(rated->count()), Align::centre, 2.2});
+}
+
+std::string plain_metres(std::int64_t mm)
+{
+    const std::string text = in_metres(static_cast<double>(mm));
+    return text.substr(0, text.find(' '));
 }
 
 void draw_axes(Figure& figure, const RealSize& real, const Lines& grid)
 {
     for (const auto each : grid.radii) {
         const Point at = real.at(static_cast<double>(each), static_cast<double>(grid.heights.front()));
-        figure.add(Label{{at.x, at.y + 4.5}, in_metres(static_cast<double>(each)), Align::centre, 2.2});
+        figure.add(Label{{at.x, at.y + 4.5}, plain_metres(each), Align::centre, 2.2});
     }
+    const Point end = real.at(static_cast<double>(grid.radii.back()), static_cast<double>(grid.heights.front()));
+    figure.add(Label{{end.x + 9, end.y + 4.5}, "m out", Align::left, 2.2});
     for (const auto each : grid.heights) {
         const Point at = real.at(static_cast<double>(grid.radii.front()), static_cast<double>(each));
-        figure.add(Label{{at.x - 1.5, at.y + 1.1}, in_metres(static_cast<double>(each)), Align::right, 2.2});
+        figure.add(Label{{at.x - 1.5, at.y + 1.1}, plain_metres(each), Align::right, 2.2});
     }
 }
 

@@ -99,7 +99,8 @@ Figure from_above(const StandDrawn& stand, double width, double height)
     real.outline(inner, pipe_at(pick, 90 - points.front().bearing, stand.pipe_length, stand.move.outside), Fill::paper);
     real.outline(inner, pipe_at(laid, 0, stand.pipe_length, stand.move.outside), Fill::paper);
     real.dimension(inner, {0, 0}, laid, in_metres(points.back().radius));
-    label(inner, real, pick, "stack " + in_metres(points.front().radius), 4);
+    const double past = 1 + 1700 / std::max(points.front().radius, 1.0);
+    label(inner, real, {pick.x * past, pick.y * past}, "stack " + in_metres(points.front().radius), 0);
     label(inner, real, {0, stand.zone}, "nobody inside " + in_metres(stand.zone), 1.5);
     const double edge = near_edge(stand.move);
     if (stand.move.beside == Beside::alongside)
@@ -113,6 +114,23 @@ Figure from_above(const StandDrawn& stand, double width, double height)
 
 namespace {
 
+void draw_pipe_end(Figure& figure, Point middle, double radius)
+{
+    const double bore = radius * 0.78;
+    figure.add(Circle{middle, radius, Pen::thick, Fill::paper});
+    figure.add(HatchedRing{middle, radius, bore});
+    figure.add(Circle{middle, bore, Pen::thick, Fill::none});
+}
+
+// Short strokes under the line, as ground is drawn.
+void draw_earth(Figure& figure, const RealSize& real, double from, double to, double level)
+{
+    constexpr double apart = 4, stroke = 1.8; // mm of the sheet
+    const Point a = real.at(from, level), b = real.at(to, level);
+    for (double x = a.x + 1; x < b.x - 1; x += apart)
+        figure.add(Line{{x + stroke, a.y}, {x, a.y + stroke}, Pen::thin});
+}
+
 // Ground with its trench; behind the end of a trench only the near side is cut.
 void draw_ground(Figure& figure, const RealSize& real, const StandDrawn& stand, double left, double right)
 {
@@ -121,9 +139,12 @@ void draw_ground(Figure& figure, const RealSize& real, const StandDrawn& stand, 
     real.line(figure, {left, 0}, {edge, 0}, Pen::thick);
     real.line(figure, {edge, 0}, {edge, bed}, Pen::thick);
     real.line(figure, {edge, bed}, {far, bed}, Pen::thick);
+    draw_earth(figure, real, left, edge, 0);
+    draw_earth(figure, real, edge, far, bed);
     if (far < right) {
         real.line(figure, {far, bed}, {far, 0}, Pen::thick);
         real.line(figure, {far, 0}, {right, 0}, Pen::thick);
+        draw_earth(figure, real, far, right, 0);
     }
     real.line(figure, {edge, bed}, {edge + bed, 0}, Pen::chain);
     const Point foot = real.at(edge + bed / 2, bed / 2);
@@ -143,7 +164,7 @@ void draw_machine_in_section(Figure& figure, const RealSize& real, const MoveAsk
             real.box(figure, {x, 0, x + 600, 800}, Fill::steel);
     real.box(figure, {-1400, 1000, 1200, 2700}, Fill::paper);
     real.line(figure, {0, -300}, {0, 3000}, Pen::chain);
-    const Point knee{pin.x * 0.55, std::max(pin.y, 1500.0) + 2200};
+    const Point knee{pin.x * 0.55, std::max(pin.y, 1500.0) + 1500};
     real.line(figure, {600, 1600}, knee, Pen::thick);
     real.line(figure, knee, pin, Pen::thick);
 }
@@ -157,7 +178,7 @@ Figure in_section(const StandDrawn& stand, double width, double height)
     const double edge = near_edge(move),
                  across = move.beside == Beside::in_line ? points.back().radius : edge + move.trench_width / 2;
     const double left = -std::max(move.bed, 3000.0), right = std::max(across, edge + move.trench_width) + 2200;
-    const double top = std::max(points[2].height, 1500.0) + 2600;
+    const double top = std::max(points[2].height, 1500.0) + 2700;
     Figure inner{width, height, {}};
     const RealSize real{{left, -move.bed - 400, right, top}, width - 2 * margin, height - 2 * margin};
     draw_ground(inner, real, stand, left, right);
@@ -165,7 +186,7 @@ Figure in_section(const StandDrawn& stand, double width, double height)
     const double r = move.outside / 2;
     for (const double underside : {points[2].height - move.pin_above_crown - move.outside, -move.bed})
         if (move.beside == Beside::alongside)
-            inner.add(HatchedRing{real.at(across, underside + r), r * real.scale(), r * real.scale() * 0.78});
+            draw_pipe_end(inner, real.at(across, underside + r), r * real.scale());
         else
             real.box(inner,
                      {across - stand.pipe_length / 2, underside, across + stand.pipe_length / 2, underside + 2 * r},
@@ -174,7 +195,7 @@ Figure in_section(const StandDrawn& stand, double width, double height)
     real.dimension(inner, {right - 500, 0}, {right - 500, -move.bed}, in_metres(move.bed));
     real.dimension(inner, {edge - move.stand_off, 0}, {edge, 0}, in_metres(move.stand_off), 5);
     real.dimension(inner, {across + r + 300, 0}, {across + r + 300, points[2].height}, in_metres(points[2].height));
-    real.dimension(inner, {0, top - 600}, {across, top - 600}, in_metres(across));
+    real.dimension(inner, {0, top - 500}, {across, top - 500}, in_metres(across));
     return moved(std::move(inner), margin, margin);
 }
 

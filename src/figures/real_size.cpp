@@ -29,6 +29,14 @@ void RealSize::outline(Figure& figure, const std::vector<Point>& corners, Fill f
     figure.add(polygon);
 }
 
+void RealSize::frame(Figure& figure, const Extent& b) const
+{
+    line(figure, {b.left, b.bottom}, {b.right, b.bottom});
+    line(figure, {b.right, b.bottom}, {b.right, b.top});
+    line(figure, {b.right, b.top}, {b.left, b.top});
+    line(figure, {b.left, b.top}, {b.left, b.bottom});
+}
+
 void RealSize::box(Figure& figure, const Extent& b, Fill fill) const
 {
     outline(figure, {{b.left, b.bottom}, {b.right, b.bottom}, {b.right, b.top}, {b.left, b.top}}, fill);

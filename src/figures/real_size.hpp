@@ -22,6 +22,7 @@ public:
     double scale() const { return scale_; } // mm on the sheet for a mm of the thing
 
     void line(Figure& figure, Point from, Point to, Pen pen = Pen::thin) const;
+    void frame(Figure& figure, const Extent& box) const; // thin
     void box(Figure& figure, const Extent& box, Fill fill = Fill::none) const;
     void outline(Figure& figure, const std::vector<Point>& corners, Fill fill = Fill::none) const;
     void circle(Figure& figure, Point centre, double radius, Pen pen) const;

@@ -118,11 +118,28 @@ void check(const Json& schema, const Json& value, const std::string& place)
     check_type(schema, type.is_array() ? type[0].get<std::string>() : type.get<std::string>(), value, place);
 }
 
+// Json sorts its keys; the order in which a schema was written is how a form asks.
+void keep_order(Json& schema, const nlohmann::ordered_json& as_written)
+{
+    if (!as_written.is_object())
+        return;
+    for (const auto& [key, inner] : as_written.items())
+        if (inner.is_object())
+            keep_order(schema[key], inner);
+    if (!as_written.contains("properties") || !as_written["properties"].is_object())
+        return;
+    schema["x-order"] = Json::array();
+    for (const auto& [key, unused] : as_written["properties"].items())
+        schema["x-order"].push_back(key);
+}
+
 std::vector<Kind> read_kinds()
 {
     std::vector<Kind> all;
-    for (const auto& [name, text] : embedded_kinds())
+    for (const auto& [name, text] : embedded_kinds()) {
         all.push_back({name, Json::parse(text)});
+        keep_order(all.back().schema, nlohmann::ordered_json::parse(text));
+    }
     return all;
 }
 

@@ -4,6 +4,8 @@
 
 #include <algorithm>
 #include <cmath>
+#include <iterator>
+#include <set>
 
 namespace cotter::rules {
 
@@ -78,6 +80,63 @@ std::vector<Reading> readings(const std::vector<MovePoint>& points, const Chart&
     for (const MovePoint& each : points) {
         const ChartPoint at{up(greatest), nearest(each.height)};
         found.push_back({each.stage, at.radius, at.height, rated_at(chart, over, at)});
+    }
+    return found;
+}
+
+namespace {
+
+// Shares of the way from `from` to `to` at which it crosses one of the lines.
+void add_crossings(std::set<double>& shares, double from, double to, const std::set<double>& lines)
+{
+    for (const double line : lines)
+        if (const double share = (line - from) / (to - from); from != to && share > 0 && share < 1)
+            shares.insert(share);
+}
+
+struct Grid {
+    std::set<double> radii, heights;
+};
+
+Grid grid_of(const Chart& chart)
+{
+    Grid grid;
+    for (const Cell& each : chart.cells) {
+        if (each.radius)
+            grid.radii.insert(real(*each.radius));
+        if (each.height)
+            grid.heights.insert(real(*each.height));
+    }
+    return grid;
+}
+
+double own_radius(const MovePoint& p) { return std::max(p.radius, p.centre_radius); }
+
+// Both ends, the crossings, and the middles between them.
+std::set<double> shares_of(const MovePoint& a, const MovePoint& b, const Grid& grid)
+{
+    std::set<double> shares{0, 1};
+    add_crossings(shares, own_radius(a), own_radius(b), grid.radii);
+    add_crossings(shares, a.height, b.height, grid.heights);
+    std::set<double> all = shares;
+    for (auto next = std::next(shares.begin()); next != shares.end(); ++next)
+        all.insert((*std::prev(next) + *next) / 2);
+    return all;
+}
+
+} // namespace
+
+std::vector<Reading> readings_along(const std::vector<MovePoint>& points, const Chart& chart, Sector over)
+{
+    const Grid grid = grid_of(chart);
+    std::vector<Reading> found;
+    for (std::size_t i = 0; i + 1 < points.size(); ++i) {
+        const MovePoint &a = points[i], &b = points[i + 1];
+        for (const double share : shares_of(a, b, grid)) {
+            const double radius = own_radius(a) + share * (own_radius(b) - own_radius(a));
+            const ChartPoint at{up(radius), nearest(a.height + share * (b.height - a.height))};
+            found.push_back({share < 1 ? a.stage : b.stage, at.radius, at.height, rated_at(chart, over, at)});
+        }
     }
     return found;
 }

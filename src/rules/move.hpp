@@ -63,6 +63,10 @@ struct Reading {
 };
 std::vector<Reading> readings(const std::vector<MovePoint>& points, const Chart& chart, Sector over);
 
+// The whole way, each point at its own radius: where it starts and ends, on each line of the chart that it crosses, and
+// between them. A near point may lie in a blank that the greatest radius passes by.
+std::vector<Reading> readings_along(const std::vector<MovePoint>& points, const Chart& chart, Sector over);
+
 // The one that leaves least: off the chart before the lowest rating; of equal ones the first.
 Reading governing(const std::vector<Reading>& readings);
 

@@ -135,6 +135,7 @@ const std::vector<Interval>& FreeSpace::stretches(int tilt, int band_number)
     return *known;
 }
 
+double apart(Interval a, Interval b) { return std::max({0.0, a.from - b.to, b.from - a.to}); }
 bool overlap(Interval a, Interval b) { return a.from <= b.to && b.from <= a.to; }
 
 class Search {
@@ -148,7 +149,10 @@ private:
         return space_.stretches(node.tilt, node.band)[static_cast<std::size_t>(node.stretch)];
     }
     bool is_goal(const Node& node) { return node.tilt == 0 && node.band == 0 && overlap(stretch(node), asked_.laid); }
-    double still_to_go(const Node& node) const { return node.band * band + std::abs(node.tilt) * space_.arc(); }
+    double still_to_go(const Node& node)
+    {
+        return node.band * band + std::abs(node.tilt) * space_.arc() + apart(stretch(node), asked_.laid);
+    }
     void offer(const Node& node, const Node& from, double cost);
     void offer_neighbours(const Node& node, double cost);
     std::vector<Node> nodes_to(Node node) const;

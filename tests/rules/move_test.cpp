@@ -2,6 +2,7 @@
 
 #include <doctest/doctest.h>
 
+#include <algorithm>
 #include <cmath>
 #include <random>
 
@@ -111,6 +112,37 @@ TEST_CASE("the greatest radius is read at every height; what is off the chart go
     const Reading worst = governing(readings(move_points(asked), falling_chart(), Sector::both));
     CHECK_FALSE(worst.rated);
     CHECK(worst.stage == Stage::laid);
+}
+
+TEST_CASE("a blank that the greatest radius passes by is off the chart for a point that is in it")
+{
+    const auto points = move_points(beside_a_trench()); // over the edge at 3,200 out and 3,400 up
+    Chart chart = falling_chart();
+    CHECK(governing(readings_along(points, chart, Sector::side)).rated == 3'000_kg);
+    for (Cell& each : chart.cells) // near and high, where an arm cannot fold so far
+        if (each.radius == 3'000_mm && *each.height >= 3'000_mm)
+            each.rated.reset();
+    CHECK(governing(readings(points, chart, Sector::side)).rated == 3'000_kg); // at 4,000
+    const Reading worst = governing(readings_along(points, chart, Sector::side));
+    CHECK_FALSE(worst.rated);
+    CHECK(worst.radius < 4'000_mm);
+}
+
+TEST_CASE("a blank passed on the way down is off the chart, though no end of the way is in it")
+{
+    const auto points = move_points(beside_a_trench());
+    Chart chart;
+    for (const std::int64_t height : {-3'000, 0, 1'800, 2'200, 2'600, 3'000, 6'000})
+        for (const std::int64_t radius : {2'000, 3'000, 4'000, 5'000})
+            if (height != 2'200 || radius != 3'000)
+                chart.cells.push_back({Sector::side, Millimetres{height}, Millimetres{radius}, 4'000_kg});
+    for (const MovePoint& each : points)
+        CHECK(rated_at(chart, Sector::side,
+                       {Millimetres{std::llround(each.radius)}, Millimetres{std::llround(each.height)}}));
+    const Reading worst = governing(readings_along(points, chart, Sector::side));
+    CHECK_FALSE(worst.rated);
+    CHECK(worst.height > 1'800_mm);
+    CHECK(worst.height < 2'600_mm);
 }
 
 TEST_CASE("over both, the lower of front and side")

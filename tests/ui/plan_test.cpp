@@ -167,7 +167,7 @@ TEST_CASE("a number out of its range is not taken, and says what is")
     Rig rig{sample.store(), ui::Door::site};
     for (const char* each : {"Plans", "A new plan", "J. Quill (invented)"})
         rig.tap(each);
-    for (const char* each : {"What the plan is worked out from", "The ground", "Allowable bearing pressure"}) {
+    for (const char* each : {"Worksheet", "The ground", "Allowable bearing pressure"}) {
         for (int pages = 0; !rig.target(each) && pages < 5; ++pages)
             rig.key(ImGuiKey_PageDown);
         rig.tap(each);
