@@ -3,6 +3,7 @@
 #include "amounts.hpp"
 #include "local_time.hpp"
 #include "people.hpp"
+#include "plan_in_force.hpp"
 #include "setting.hpp"
 #include "written.hpp"
 
@@ -46,6 +47,7 @@ desk::LiftAsked Cab::asked() const
     asked.pipe = pipe_;
     asked.machine = machine_;
     asked.on_the_levers = operator_;
+    asked.standing = standing_;
     asked.now = outside_.now();
     return asked;
 }
@@ -55,7 +57,8 @@ void Cab::think()
     const desk::LiftAsked now = asked();
     const auto state = outside_.book.state();
     const std::string of = std::to_string(state.head.seq) + (state.checked ? " " : "? ") +
-                           std::to_string(now.now.count()) + unit_ + "|" + pipe_ + "|" + machine_ + "|" + operator_;
+                           std::to_string(now.now.count()) + unit_ + "|" + standing_ + "|" + pipe_ + "|" + machine_ +
+                           "|" + operator_;
     if (of == thought_of_)
         return;
     question_ = lift_question(outside_.book, now);
@@ -96,6 +99,7 @@ void Cab::take_the_levers(const std::string& person)
     operator_ = person;
     machine_.clear();
     unit_.clear();
+    standing_.clear();
     pipe_.clear();
     lift_ = lift_still_up();
     go(!lift_.empty() ? Page::load_up : is_in_shift() ? Page::machine : Page::shift);
@@ -155,6 +159,32 @@ void Cab::choose_machine(Sheet& sheet)
     if (*pressed == rigs.size())
         return go(Page::who);
     std::tie(machine_, unit_) = rigs[*pressed];
+    standing_.clear();
+    go(Page::standing);
+}
+
+// Radius and heights come from the plan's place: the operator only says where the machine stands.
+void Cab::choose_standing(Sheet& sheet)
+{
+    const std::string site = desk::current_site(outside_.book);
+    const auto places = desk::places_in_force(outside_.book, site, outside_.hand("").day);
+    if (places.empty())
+        return go(Page::pipe); // the sheet says that there is no plan
+    Choice choice{places.size() == 1 ? "Standing at mark " + places[0].value("id", "") + "?"
+                                     : "At which mark do you stand?",
+                  "Look at the mark on the ground.",
+                  {},
+                  false,
+                  "Back"};
+    for (const Json& each : places)
+        choice.options.push_back({"Mark " + each.value("id", ""), "", std::nullopt});
+    choice.options.push_back({"At none of them", "the lift is not planned from there", std::nullopt});
+    const auto pressed = ask(sheet, choice);
+    if (!pressed)
+        return;
+    if (*pressed > places.size())
+        return go(Page::machine);
+    standing_ = *pressed == places.size() ? "no mark" : places[*pressed].value("id", "");
     go(Page::pipe);
 }
 
@@ -168,7 +198,7 @@ void Cab::choose_pipe(Sheet& sheet)
     if (!pressed)
         return;
     if (*pressed == pipes.size())
-        return go(Page::machine);
+        return go(Page::standing);
     pipe_ = pipes[*pressed].key.key;
     think();
     const bool adjusts = model().value("adjusts", true);
@@ -224,6 +254,7 @@ void Cab::draw_page(Sheet& sheet)
     case Page::who: return choose_person(sheet);
     case Page::shift: return start_shift(sheet);
     case Page::machine: return choose_machine(sheet);
+    case Page::standing: return choose_standing(sheet);
     case Page::pipe: return choose_pipe(sheet);
     case Page::sheet: return work(sheet);
     case Page::look: return look(sheet);
@@ -237,6 +268,9 @@ void Cab::draw_page(Sheet& sheet)
     case Page::clears: return explain(sheet);
     case Page::report: return report(sheet);
     case Page::report_unit: return report_unit(sheet);
+    case Page::card: return card(sheet);
+    case Page::card_no: return card_no(sheet);
+    case Page::card_ends: return card_ends(sheet);
     case Page::lift: return lift(sheet);
     case Page::load_up: return load_up(sheet);
     case Page::refused: return refused(sheet);

@@ -3,6 +3,7 @@
 // The Cab: a shift at the machine, one thing at a time.
 
 #include "cab_sheet.hpp"
+#include "card_view.hpp"
 
 #include "decide.hpp"
 
@@ -19,7 +20,10 @@ public:
     // Draws the page and does what was asked; false when the operator has stood down or gone back to the first screen.
     bool draw(Sheet& sheet);
 
-    bool holds_a_load() const { return page_ == Page::lift || page_ == Page::load_up; } // or may: no screen locks then
+    bool holds_a_load() const
+    {
+        return page_ == Page::card || page_ == Page::lift || page_ == Page::load_up;
+    } // or may: no screen locks then
 
 private:
     enum class Page {
@@ -39,6 +43,10 @@ private:
         clears,
         report,
         report_unit,
+        standing,
+        card,
+        card_no,
+        card_ends,
         lift,
         load_up,
         refused,
@@ -72,6 +80,11 @@ private:
     void report(Sheet& sheet);
     void report_unit(Sheet& sheet);
     void ask_for_lift();
+    void choose_standing(Sheet& sheet);
+    void begin_card();
+    void card(Sheet& sheet);
+    void card_no(Sheet& sheet);
+    void card_ends(Sheet& sheet);
     void lift(Sheet& sheet);
     void load_up(Sheet& sheet);
     void refused(Sheet& sheet);
@@ -89,12 +102,13 @@ private:
     Choice states_choice(const std::string& question) const;
     std::string hitch() const;
     desk::LiftAsked asked() const;
+    std::string count_in_words() const;
 
     const Outside& outside_;
     Page page_ = Page::who;
     double opened_ = 0; // the page, by the clock that only runs on
     std::size_t turned_ = 0, first_ = 0;
-    std::string operator_, machine_, unit_, pipe_;
+    std::string operator_, machine_, unit_, standing_, pipe_;
     std::size_t step_ = 0;
     std::string second_;
     std::vector<ToCheck> to_check_;
@@ -102,6 +116,10 @@ private:
     std::vector<desk::CheckAnswer> answers_;
     std::optional<rules::Finding> explained_;
     std::string answered_, reported_, lift_;
+    std::vector<words::CardPoint> card_, short_card_; // the short one stands there while the load is up
+    std::size_t point_ = 0;                           // of the card
+    bool is_whole_card_ = true;
+    std::string what_then_; // where a hold point fails
     records::Receipt receipt_;
     rules::Question question_;
     rules::Decision decision_;

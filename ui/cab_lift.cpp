@@ -1,103 +1,12 @@
-// The Cab: the lift asked for, what clears a finding, a touch, a knock or a stop, standing down.
+// The Cab: the lift asked for, its card, the load up and down.
 
 #include "cab.hpp"
 
+#include "card_facts.hpp"
 #include "decision_form.hpp"
 #include "finding_words.hpp"
 
 namespace cotter::ui {
-
-using records::Json;
-
-void Cab::explain(Sheet& sheet)
-{
-    const auto naming = [&](const std::string& id) { return desk::shown_name(outside_.book, id); };
-    const words::Sentence sentence = words::says(*explained_, question_, naming);
-    const Choice choice{sentence.headline,
-                        sentence.detail + ". " + std::string{words::clears(explained_->code)} +
-                            ". Rule: " + std::string{words::source(explained_->code)} + ".",
-                        {},
-                        false,
-                        "Back"};
-    if (ask(sheet, choice))
-        go(Page::sheet);
-}
-
-void Cab::report(Sheet& sheet)
-{
-    const Choice choice{"What is there to report?",
-                        "Anyone may call a stop.",
-                        {{"Touch", "contact, no mark, nothing moved", figures::Sign::warning},
-                         {"Knock", "a mark, bend, snag or drop", figures::Sign::warning},
-                         {"Stop", "something is not right", figures::Sign::stop},
-                         {"Different pipe", "another maker or size", std::nullopt},
-                         {"Stand down", "the shift is over", std::nullopt}},
-                        false,
-                        "Back"};
-    const auto pressed = ask(sheet, choice);
-    if (!pressed)
-        return;
-    if (*pressed < 3) {
-        reported_ = *pressed == 0 ? "touch" : *pressed == 1 ? "knock" : "stop";
-        return go(Page::report_unit);
-    }
-    if (*pressed == 3)
-        return go(Page::pipe);
-    if (*pressed == 4)
-        return go(Page::stand_down);
-    go(Page::sheet);
-}
-
-// The shift is the site's, not this machine's.
-void Cab::confirm_stand_down(Sheet& sheet)
-{
-    const Choice choice{"Stand down? The shift ends for everybody on this site.",
-                        "Every check of this shift ends with it.",
-                        {{"Stand down", "the shift is over for all", std::nullopt}},
-                        false,
-                        "Back"};
-    const auto pressed = ask(sheet, choice);
-    if (!pressed)
-        return;
-    if (*pressed == 1)
-        return go(Page::sheet);
-    const Json shift = desk::open_shift(outside_.book, desk::current_site(outside_.book));
-    if (!shift.empty())
-        write(stand_down(outside_.hand(operator_), shift.value("id", "")));
-    receipt_ = outside_.receipt();
-    go(Page::receipt);
-}
-
-// The asking is on record too.
-void Cab::refused(Sheet& sheet)
-{
-    think();
-    const CabSheet view = cab_sheet(outside_, asked(), question_, decision_);
-    const std::string first = view.rows.empty() ? "" : view.rows.front().headline;
-    const Choice choice{first,  "You asked, and the answer is on record. Each reason stands on the sheet.",
-                        {},     false,
-                        "Back", view.plate};
-    if (ask(sheet, choice))
-        go(Page::sheet);
-}
-
-void Cab::report_unit(Sheet& sheet)
-{
-    const auto units = desk::load_path(outside_.book, asked());
-    Choice choice{"Which one?", "", {}, false, "Back"};
-    for (const std::string& each : units)
-        choice.options.push_back({desk::label_of(outside_.book, each),
-                                  desk::doc(outside_.book, "unit", each).value("role", ""), std::nullopt});
-    const auto pressed = ask(sheet, choice);
-    if (!pressed)
-        return;
-    if (*pressed == units.size())
-        return go(Page::report);
-    const desk::Hand hand = outside_.hand(operator_);
-    write(reported_ == "stop" ? call_a_stop(hand, units[*pressed], "called from the cab")
-                              : something_happened(hand, reported_, units[*pressed], "reported from the cab"));
-    go(Page::sheet);
-}
 
 void Cab::ask_for_lift()
 {
@@ -111,23 +20,92 @@ void Cab::ask_for_lift()
                                  [](rules::Code code) { return std::string{words::clears(code)}; }}));
     lift_ = entry.about;
     write(std::move(entry));
-    go(decision_.may_lift() ? Page::lift : Page::refused);
+    begin_card();
+    go(decision_.may_lift() ? Page::card : Page::refused);
+}
+
+void Cab::begin_card()
+{
+    rules::CardFacts facts = desk::card_facts(outside_.book, asked());
+    is_whole_card_ = facts.first_of_type;
+    card_ = words::lift_card(facts);
+    facts.first_of_type = false;
+    short_card_ = words::lift_card(facts);
+    point_ = 0;
+}
+
+std::string Cab::count_in_words() const
+{
+    const int all = desk::laid_this_shift(outside_.book), of_it = desk::laid_this_shift(outside_.book, pipe_);
+    return "Laid this shift: " + std::to_string(all) + ", of this pipe " + std::to_string(of_it);
+}
+
+// Before the load is up, point by point; the whole card for the first lift of a type.
+void Cab::card(Sheet& sheet)
+{
+    think();
+    if (!decision_.may_lift())
+        return go(Page::lift); // which says what to do if a load hangs
+    const bool asks = card_[point_].by_touch;
+    CardView view;
+    view.plate = {true, false, "Hold point " + std::to_string(point_ + 1) + " of " + std::to_string(card_.size())};
+    view.note = asks ? "Before you pick up" : "Spoken with the signaller when the load is up: read it now";
+    view.points = {card_[point_]};
+    view.options.push_back(
+        {asks ? "All so" : "Read", "", asks ? std::optional{figures::Sign::in_order} : std::nullopt});
+    if (asks)
+        view.options.push_back({"Not so", "", figures::Sign::stop});
+    else
+        view.back = "Leave";
+    const auto pressed = ui::draw(sheet, view);
+    ui::draw(sheet, title_block(outside_, "OPERATOR", operator_));
+    if (!pressed || !is_settled())
+        return;
+    if (*pressed == 1)
+        return go(asks ? Page::card_no : Page::sheet);
+    ++point_;
+    go(is_whole_card_ && point_ < card_.size() ? Page::card : Page::lift);
+}
+
+void Cab::card_no(Sheet& sheet)
+{
+    Choice choice{"What is not so?", "", {}, false, "Back"};
+    for (const auto& line : card_[point_].lines)
+        choice.options.push_back({line.ask, "", std::nullopt});
+    const auto pressed = ask(sheet, choice);
+    if (!pressed)
+        return;
+    if (*pressed == choice.options.size())
+        return go(Page::card);
+    what_then_ = card_[point_].lines[*pressed].if_not;
+    go(Page::card_ends);
+}
+
+void Cab::card_ends(Sheet& sheet)
+{
+    if (ask(sheet, {what_then_,
+                    "This answer has ended. Ask again when it is so.",
+                    {{"Understood", "", std::nullopt}},
+                    false,
+                    ""}))
+        go(Page::sheet);
 }
 
 // Between the answer and the load's being up a finding may arrive.
 void Cab::lift(Sheet& sheet)
 {
     think();
-    const CabSheet view = cab_sheet(outside_, asked(), question_, decision_);
-    Choice choice{"", "", {}, true, "Not lifted", view.plate};
-    for (const std::string& line : view.under)
+    const CabSheet sheet_view = cab_sheet(outside_, asked(), question_, decision_);
+    Choice choice{"", "", {}, true, "Not lifted", sheet_view.plate};
+    for (const std::string& line : sheet_view.under)
         choice.hint += line + ". ";
-    if (decision_.may_lift())
-        choice.options = {{"Load is up", "no touch until it is down", figures::Sign::to_do},
-                          {"Lift done", "the pipe is laid", figures::Sign::in_order}};
-    else {
+    choice.hint += count_in_words() + ".";
+    if (decision_.may_lift()) {
+        choice.options.push_back({"Load is up", "no touch until it is down", figures::Sign::to_do});
+        choice.options.push_back({"Lift done", "the pipe is laid", figures::Sign::in_order});
+    } else {
         choice.question = "If a load hangs, set it down safely, then stop.";
-        choice.options = {{"It was up, it is down", "", figures::Sign::stop}};
+        choice.options.push_back({"It was up, it is down", "", figures::Sign::stop});
     }
     const auto pressed = ask(sheet, choice);
     if (!pressed)
@@ -140,24 +118,26 @@ void Cab::lift(Sheet& sheet)
     go(goes_up ? Page::load_up : Page::sheet);
 }
 
-// A finding that arrives now never stops a load in the air. After a restart it is not known whether one hangs.
+// A finding that arrives now never stops a load in the air. After a restart it is not known whether one hangs, nor
+// which card it was.
 void Cab::load_up(Sheet& sheet)
 {
     if (!machine_.empty())
         think();
     const bool known = !machine_.empty(), may_lift = known && decision_.may_lift();
-    const std::string says = may_lift ? "On the signaller's signal, nobody inside the zone."
-                             : known  ? "Set down safely, then stop."
-                                      : "If a load hangs, set it down safely, then stop.";
-    const Choice choice{says,
-                        "",
-                        {{"Set down, lift done", "the pipe is laid", figures::Sign::in_order},
-                         {"Set down, not laid", "it goes on later", std::nullopt}},
-                        true,
-                        "",
-                        Plate{may_lift, true, may_lift ? "No touch until it is down" : "By the record a load hangs"}};
-    const auto pressed = ask(sheet, choice);
-    if (!pressed)
+    CardView view{{may_lift, true, may_lift ? "No touch until it is down" : "By the record a load hangs"},
+                  may_lift ? "On the signaller's signal, nobody inside the zone. " + count_in_words()
+                  : known  ? "Set down safely, then stop."
+                           : "If a load hangs, set it down safely, then stop.",
+                  {},
+                  {{"Set down, laid", "", figures::Sign::in_order}, {"Set down, not laid", "", std::nullopt}},
+                  ""};
+    for (const words::CardPoint& point : known ? short_card_ : std::vector<words::CardPoint>{})
+        if (!point.by_touch)
+            view.points.push_back(point);
+    const auto pressed = ui::draw(sheet, view);
+    ui::draw(sheet, title_block(outside_, "OPERATOR", operator_));
+    if (!pressed || !is_settled())
         return;
     write(lift_step(outside_.hand(operator_), "set_down", lift_));
     if (*pressed == 0)

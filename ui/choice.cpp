@@ -39,7 +39,8 @@ bool draw_option(Sheet& sheet, const Choice::Option& option, const Box& box)
         sheet.sign(*option.sign, box.x + box.w - 5, box.y + 5, 6);
     const double used =
         sheet.wrapped({box.x + 3, box.y + 4, box.w - (option.sign ? 12 : 6), 0}, Letter::bold, option.words, 2);
-    sheet.wrapped({box.x + 3, box.y + 5 + used, box.w - 6, 0}, Letter::second, option.more, 2, day.second);
+    sheet.wrapped({box.x + 3, box.y + 5 + used, box.w - 6, 0}, Letter::second,
+                  sheet.cut(Letter::second, option.more, box.w - 6, 2), 2, day.second);
     return pressed;
 }
 

@@ -185,8 +185,9 @@ void FormPage::draw_line(Sheet& sheet, const Line& line, const Box& box)
     ImGui::PopID();
     if (line.needed)
         sheet.sign(figures::Sign::to_do, box.x + half - 6, box.y + box.h / 2 - 1, 6);
-    sheet.wrapped({box.x + 3, box.y + 1.6, half - 12, 0}, Letter::second, line.name, 2, day.second);
-    sheet.wrapped({box.x + half, box.y + 1.4, box.w - half - 3, 0}, Letter::text, line.value, 2);
+    sheet.wrapped({box.x + 3, box.y + 1.6, half - 12, 0}, Letter::second, line.name, 3, day.second);
+    const double w = box.w - half - 3;
+    sheet.wrapped({box.x + half, box.y + 1.4, w, 0}, Letter::text, sheet.cut(Letter::text, line.value, w, 2), 2);
 }
 
 void FormPage::list(Sheet& sheet, const Box& area)
@@ -255,7 +256,8 @@ FormPage::Left FormPage::draw(Sheet& sheet, const std::string& person)
     const Box area{0, head_mm, sheet.width(), sheet.height() - head_mm - foot_mm - title_height(sheet)};
     sheet.fill(area, day.sheet);
     list(sheet, area);
-    sheet.wrapped({inset, 3.8, sheet.width() - 2 * inset, 0}, Letter::heading, place(), 1);
+    const double w = sheet.width() - 2 * inset;
+    sheet.wrapped({inset, 3.8, w, 0}, Letter::heading, sheet.cut(Letter::heading, place(), w, 1), 1);
     sheet.line(0, area.y, sheet.width(), area.y, thin_mm);
     sheet.line(0, area.y + area.h, sheet.width(), area.y + area.h, thin_mm);
     const Left left = buttons(sheet);

@@ -79,11 +79,9 @@ void PlanPage::list(Sheet& sheet)
     std::vector<Json> plans;
     for (const auto& fact : outside_.book.facts("plan")) {
         plans.push_back(fact.doc);
-        choice.options.push_back({fact.doc.value("title", fact.key.key),
-                                  fact.key.key + ", issue " + std::to_string(fact.doc.value("issue", 0)) + ", " +
-                                      (fact.doc.value("issued", false) ? "issued, " : "not issued, ") +
-                                      days_of(fact.doc),
-                                  std::nullopt});
+        choice.options.push_back({fact.key.key + ", issue " + std::to_string(fact.doc.value("issue", 0)) +
+                                      (fact.doc.value("issued", false) ? "" : ", not issued"),
+                                  fact.doc.value("title", days_of(fact.doc)), std::nullopt});
     }
     choice.options.push_back({"A new plan", "made by the appointed person", std::nullopt});
     const auto pressed = ask(sheet, choice);
@@ -187,10 +185,9 @@ void PlanPage::view(Sheet& sheet)
     const Box area{0, head_mm, sheet.width(), sheet.height() - head_mm - foot - title_height(sheet)};
     sheet.fill(area, day.sheet);
     draw_figures(sheet, area);
-    const std::string head = picture_ ? pictures_->caption(*picture_)
-                             : is_worked
-                                 ? (work_->fits() ? "It fits. Nothing is issued yet" : "It does not fit")
-                                 : id_ + ", issue " + std::to_string(plan_.value("issue", 0));
+    const std::string head = picture_    ? pictures_->caption(*picture_)
+                             : is_worked ? (work_->fits() ? "It fits. Nothing is issued yet" : "It does not fit")
+                                         : id_ + ", issue " + std::to_string(plan_.value("issue", 0));
     sheet.wrapped({4, 3.8, sheet.width() - 8, 0}, Letter::heading, head, 1);
     sheet.line(0, area.y, sheet.width(), area.y, thin_mm);
     sheet.line(0, area.y + area.h, sheet.width(), area.y + area.h, thin_mm);

@@ -106,6 +106,17 @@ int Sheet::lines_of(Letter letter, const std::string& text, double width) const
     return static_cast<int>(broken(letter, text, width).size());
 }
 
+std::string Sheet::cut(Letter letter, std::string text, double width, int lines) const
+{
+    if (lines_of(letter, text, width) <= lines)
+        return text;
+    while (!text.empty() && lines_of(letter, text + " ...", width) > lines) {
+        const auto space = text.find_last_of(' ');
+        text.erase(space == std::string::npos ? text.size() / 2 : space);
+    }
+    return text + " ...";
+}
+
 double Sheet::wrapped(const Box& box, Letter letter, const std::string& text, int most, ImU32 colour)
 {
     const double step = capital_mm(letter) * leading;

@@ -45,6 +45,9 @@ public:
 
     int lines_of(Letter letter, const std::string& text, double width) const; // that it takes
 
+    // The text as it is if it takes no more lines than that, else its beginning and "...".
+    std::string cut(Letter letter, std::string text, double width, int lines) const;
+
     // Broken into at most `lines` lines of the given width; what does not fit is cut and reported to the spy.
     // Returns the height used, mm.
     double wrapped(const Box& box, Letter letter, const std::string& text, int lines, ImU32 colour = day.ink);

@@ -88,14 +88,16 @@ double Site::buttons_mm(const Sheet& sheet) { return static_cast<double>(button_
 
 void Site::buttons(Sheet& sheet, Page now)
 {
-    constexpr std::array<std::pair<const char*, Page>, 8> all{{{"By week", Page::due},
-                                                               {"Stopped", Page::stopped},
-                                                               {"Place", Page::place},
-                                                               {"People", Page::people},
-                                                               {"Plans", Page::plans},
-                                                               {"Compare", Page::compare},
-                                                               {"This day", Page::today},
-                                                               {"Leave", Page::gone}}};
+    constexpr std::array<std::pair<const char*, Page>, 10> all{{{"By week", Page::due},
+                                                                {"Stopped", Page::stopped},
+                                                                {"Place", Page::place},
+                                                                {"People", Page::people},
+                                                                {"Plans", Page::plans},
+                                                                {"Laid", Page::laid},
+                                                                {"Record", Page::record},
+                                                                {"Compare", Page::compare},
+                                                                {"This day", Page::today},
+                                                                {"Leave", Page::gone}}};
     const std::size_t rows = button_rows(sheet), columns = (all.size() + rows - 1) / rows;
     const double w = (sheet.width() - static_cast<double>(columns + 1) * button_gap) / static_cast<double>(columns);
     const double top = sheet.height() - title_height(sheet) - buttons_mm(sheet) + 1;
@@ -108,6 +110,10 @@ void Site::buttons(Sheet& sheet, Page now)
             compare_.emplace(outside_);
         if (all[i].second == Page::plans)
             plans_.emplace(outside_);
+        if (all[i].second == Page::laid)
+            laid_.emplace(outside_);
+        if (all[i].second == Page::record)
+            record_.emplace(outside_, "");
         go(all[i].second);
     }
 }
@@ -209,6 +215,14 @@ bool Site::draw(Sheet& sheet)
         break;
     case Page::plans:
         if (!plans_->draw(sheet))
+            go(Page::due);
+        break;
+    case Page::laid:
+        if (!laid_->draw(sheet))
+            go(Page::due);
+        break;
+    case Page::record:
+        if (!record_->draw(sheet))
             go(Page::due);
         break;
     case Page::today:

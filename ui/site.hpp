@@ -7,9 +7,11 @@
 #include "choice.hpp"
 #include "compare.hpp"
 #include "due_section.hpp"
+#include "laid_page.hpp"
 #include "outside.hpp"
 #include "plan_page.hpp"
 #include "plate.hpp"
+#include "record_page.hpp"
 #include "scroll.hpp"
 #include "title_block.hpp"
 #include "today.hpp"
@@ -42,6 +44,8 @@ private:
         compare,
         today,
         plans,
+        laid,
+        record,
         gone
     };
     static double buttons_mm(const Sheet& sheet);
@@ -83,6 +87,8 @@ private:
     std::optional<Admitting> admitting_;
     std::optional<Compare> compare_;
     std::optional<PlanPage> plans_;
+    std::optional<LaidPage> laid_;
+    std::optional<RecordPage> record_;
     std::function<void(const std::string&)> by_whom_;
     std::string place_, notice_;
     std::vector<bool> confirmed_;

@@ -37,6 +37,7 @@ void add_witness(Command app, Chosen& chosen);
 void add_pin(Command app, Chosen& chosen);
 void add_salvage(Command app, Chosen& chosen);
 void add_plan(Command app, Chosen& chosen);
+void add_laid(Command app, Chosen& chosen);
 void add_board(Command app, Chosen& chosen);
 void add_bundle(Command app, Chosen& chosen);
 void add_day(Command app, Chosen& chosen);

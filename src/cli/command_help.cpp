@@ -141,6 +141,7 @@ const std::vector<std::pair<std::string, std::string>>& examples()
          "umask 077; echo 402716 >BOOK.pin; cotter pin --store BOOK --as quill --of hallam --new-pin-file BOOK.pin"},
         {"salvage", "cotter salvage --from BOOK --store BOOK.salvaged --name 'spare tablet'"},
         {"plan", "cotter plan --store BOOK"},
+        {"laid", "cotter laid --store BOOK"},
         {"board", "cotter board --store BOOK --within 14"},
         {"day", "cotter day --store BOOK --text"},
         {"bundle", "cotter bundle --store BOOK --unit CL-02 --from 2026-11-01 --to 2026-11-25 --into BOOK.bundle"},

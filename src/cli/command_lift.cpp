@@ -1,7 +1,9 @@
 // cotter lift: may this pipe be lifted now, by the records of a book? Reads only.
 
+#include "card_facts.hpp"
 #include "command.hpp"
 #include "decision_json.hpp"
+#include "lift_card.hpp"
 #include "lift_question.hpp"
 #include "session.hpp"
 
@@ -15,7 +17,7 @@ namespace {
 struct Options {
     std::string store, unit, pipe, machine, on_the_levers, supervisor, signaller, standing, over;
     Given radius{"--radius", ""}, height{"--height", ""}, at{"--at", ""};
-    bool text = false, json = false;
+    bool text = false, json = false, card = false;
 };
 
 rules::Sector sector(const std::string& over)
@@ -71,20 +73,48 @@ desk::LiftAsked asked_by(const Options& options, const records::Book& book, rule
     return asked;
 }
 
+Json card_json(const std::vector<words::CardPoint>& card)
+{
+    Json points = Json::array();
+    for (const auto& point : card) {
+        Json lines = Json::array();
+        for (const auto& line : point.lines)
+            lines.push_back({{"ask", line.ask}, {"if_not", line.if_not}});
+        points.push_back({{"title", point.title}, {"before_pick_up", point.by_touch}, {"lines", lines}});
+    }
+    return points;
+}
+
+void tell_card(const std::vector<words::CardPoint>& card)
+{
+    for (const auto& point : card) {
+        std::cout << point.title << (point.by_touch ? "" : " (spoken with the signaller)") << ":\n";
+        for (const auto& line : point.lines)
+            std::cout << "  " << line.ask << ". If not: " << line.if_not << '\n';
+    }
+}
+
 int run(const Options& options)
 {
     Reading reading{store_or_own(options.store)};
     Session session{reading.take(), options.at, false};
     const auto& book = session.store();
-    rules::Question question = lift_question(book, asked_by(options, book, session.at()));
+    const desk::LiftAsked asked = asked_by(options, book, session.at());
+    rules::Question question = lift_question(book, asked);
     for (const desk::Entry& notice : session.clock_notices())
         question.clock->notices.push_back(records::read_clock_notice(notice.body));
     const rules::Decision decision = decide(question);
     const auto naming = [&](const std::string& id) { return desk::shown_name(book, id); };
-    if (options.text)
+    const auto card = options.card ? words::lift_card(desk::card_facts(book, asked)) : std::vector<words::CardPoint>{};
+    if (options.text) {
         tell(question, decision, naming, std::cout);
-    else
-        std::cout << decision_json(question, decision, naming).dump() << '\n';
+        tell_card(card);
+    } else {
+        Json answer = decision_json(question, decision, naming);
+        if (options.card)
+            answer["card"] = card_json(card);
+        std::cout << answer.dump() << '\n';
+    }
     return decision.may_lift() ? done : negative;
 }
 
@@ -108,6 +138,7 @@ void add_lift(Command app, Chosen& chosen)
     command.option("--at", options->at.text, "instant asked about, YYYY-MM-DDThh:mm:ssZ");
     command.flag("--text", options->text, "print sentences instead of a JSON object");
     command.flag("--json", options->json, "as always without --text");
+    command.flag("--card", options->card, "also prints the lift card: what is asked at each hold point");
     command.callback([options, &chosen] { chosen = [options] { return run(*options); }; });
 }
 

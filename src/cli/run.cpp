@@ -26,9 +26,9 @@ void refuse_other_than_text(int count, const char* const* arguments)
 void add_all(Command app, Chosen& chosen)
 {
     for (const auto add :
-         {add_due,   add_weigh,   add_sling,  add_reach,   add_thread, add_judge,   add_lift,    add_record,
-          add_list,  add_receipt, add_backup, add_salvage, add_page,   add_witness, add_pin,     add_plan,
-          add_board, add_import,  add_export, add_day,     add_bundle, add_verify,  add_screens, add_help})
+         {add_due,     add_weigh,  add_sling,   add_reach,  add_thread,  add_judge,   add_lift, add_record, add_list,
+          add_receipt, add_backup, add_salvage, add_page,   add_witness, add_pin,     add_plan, add_laid,   add_board,
+          add_import,  add_export, add_day,     add_bundle, add_verify,  add_screens, add_help})
         add(app, chosen);
 }
 

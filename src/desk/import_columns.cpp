@@ -97,7 +97,9 @@ std::vector<Column> pipe_columns()
             length("socket_length", "/socket_length_mm", {10, 2000, true}, {"length of the socket"}),
             density("density", "/density_kg_m3", {500, 9000}),
             percent("allowance", "/allowance_percent", {1, 50, true}),
-            load("stated", "/stated_kg", {5, 100'000}, {"stated mass", "mass", "weight", "maker's mass"})};
+            load("stated", "/stated_kg", {5, 100'000}, {"stated mass", "mass", "weight", "maker's mass"}),
+            length("joint_least", "/joint_least_mm", {0, 200}),
+            length("joint_greatest", "/joint_greatest_mm", {0, 200})};
 }
 
 std::vector<Column> chart_columns()

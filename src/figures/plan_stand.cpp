@@ -177,7 +177,7 @@ Figure in_section(const StandDrawn& stand, double width, double height)
     const auto points = move_points(move);
     const double edge = near_edge(move),
                  across = move.beside == Beside::in_line ? points.back().radius : edge + move.trench_width / 2;
-    const double left = -std::max(move.bed, 3000.0), right = std::max(across, edge + move.trench_width) + 2200;
+    const double left = -std::max(move.bed, 3000.0), right = std::max(across, edge + move.trench_width) + 3400;
     const double top = std::max(points[2].height, 1500.0) + 2700;
     Figure inner{width, height, {}};
     const RealSize real{{left, -move.bed - 400, right, top}, width - 2 * margin, height - 2 * margin};
@@ -192,7 +192,7 @@ Figure in_section(const StandDrawn& stand, double width, double height)
                      {across - stand.pipe_length / 2, underside, across + stand.pipe_length / 2, underside + 2 * r},
                      Fill::paper);
     real.line(inner, {across, points[2].height}, {across, -move.bed}, Pen::dashed);
-    real.dimension(inner, {right - 500, 0}, {right - 500, -move.bed}, in_metres(move.bed));
+    real.dimension(inner, {right - 1900, 0}, {right - 1900, -move.bed}, in_metres(move.bed));
     real.dimension(inner, {edge - move.stand_off, 0}, {edge, 0}, in_metres(move.stand_off), 5);
     real.dimension(inner, {across + r + 300, 0}, {across + r + 300, points[2].height}, in_metres(points[2].height));
     real.dimension(inner, {0, top - 500}, {across, top - 500}, in_metres(across));

@@ -51,6 +51,8 @@ const std::map<std::string, std::string>& fact_of_kind()
                                                           {"off_hire", "whereabouts"},
                                                           {"head_seen", "head_seen"},
                                                           {"backup_place", "backup_place"},
+                                                          {"pipe_laid", "laid"},
+                                                          {"unloaded", "unloaded"},
                                                           {"pin_set", "pin"},
                                                           {"pin_tried", "pin"}};
     return facts;

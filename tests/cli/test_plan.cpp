@@ -278,6 +278,23 @@ TEST_CASE("an issued plan judges the next lift; one pipe size changed, and it is
     CHECK(codes(book.lift()) == Json{"briefing-none", "briefing-none", "briefing-none"}.dump());
 }
 
+TEST_CASE("the lift card has what the plan and the model say")
+{
+    const PlanBook book;
+    Json sheet = plan();
+    sheet["body"]["worksheet"]["light"] = "lamp";
+    sheet["body"]["worksheet"]["wind_limit_mm_s"] = 9800;
+    REQUIRE(book.issue(sheet).code == 0);
+    const Json card = book.lift("--card").json()["card"];
+    REQUIRE(card.size() == 4);
+    CHECK(card[0]["lines"].dump().find("Light: lamp") != std::string::npos);
+    CHECK(card[0]["lines"].dump().find("9.8 m/s") != std::string::npos);
+    CHECK(card[1].dump().find("Tilted to") == std::string::npos); // this model has no such step
+    CHECK(card[2].dump().find("mark B") != std::string::npos);
+    CHECK(book.lift("--card --text").out.find("Before letting go (spoken with the signaller):") != std::string::npos);
+    CHECK_FALSE(book.lift().json().contains("card"));
+}
+
 TEST_CASE("only an appointed person issues, and only what fits")
 {
     const PlanBook book;

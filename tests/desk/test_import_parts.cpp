@@ -99,7 +99,7 @@ TEST_CASE("a chart is written as a row a grid point, with heights and radii in m
 {
     const std::string table = exported(What::charts);
     CHECK(has(table, "over,height_m,radius_m,rated_kg\r\n"));
-    CHECK(has(table, "c-1,Arm 2.4 (invented),ex-21,,,,no,front,-1.5,4.5,2750\r\n"));
+    CHECK(has(table, "c-1,Arm 2.4 (invented),ex-21,,,,no,,,front,-1.5,4.5,2750\r\n"));
     CHECK(has(table, ",side,0,3,\r\n"));
     const Import read = import(What::charts, table);
     CHECK(problems_of(read) == "");

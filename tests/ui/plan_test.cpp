@@ -1,5 +1,6 @@
 // Lift plans in Site: made by touch, the same as by command.
 
+#include "deepest_run.hpp"
 #include "form_words.hpp"
 #include "kinds.hpp"
 #include "rig.hpp"
@@ -91,12 +92,6 @@ private:
     const records::Book& book_;
 };
 
-Json sheet()
-{
-    std::ifstream in{COTTER_SOURCE "/sample_site/plan_sheets/deepest_run.json"};
-    return Json::parse(in);
-}
-
 Json by_command(const SampleBook& sample)
 {
     const tests::Folder folder;
@@ -120,7 +115,7 @@ void plan_made_on(tests::Glass glass)
     rig.tap("Plans");
     rig.tap("A new plan");
     rig.tap("J. Quill (invented)");
-    Typist{rig, sample.store()}.part(records::find_kind("lift_plan")->schema, sheet()["body"]);
+    Typist{rig, sample.store()}.part(records::find_kind("lift_plan")->schema, tests::deepest_run_sheet());
     rig.tap("Work it out");
     CHECK(rig.shows("It fits. Nothing is issued yet"));
     for (const char* each : {"Above", "Section", "Chart", "Path", "Numbers"})
@@ -150,7 +145,7 @@ TEST_CASE("a plan that lacks something or does not fit is not issued, and the fo
     rig.tap("J. Quill (invented)");
     rig.tap("Work it out");
     CHECK(rig.shows("worksheet: what the plan is worked out from is missing"));
-    Json body = sheet()["body"];
+    Json body = tests::deepest_run_sheet();
     body["worksheet"]["ground"]["allowable_kpa"] = 20;
     Typist{rig, sample.store()}.part(records::find_kind("lift_plan")->schema, body);
     rig.tap("Work it out");

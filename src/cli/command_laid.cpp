@@ -1,0 +1,73 @@
+// cotter laid: the log of laid pipes, newest first, each joint against its maker's tolerance. Reads only.
+
+#include "command.hpp"
+#include "laid.hpp"
+#include "session.hpp"
+
+#include <memory>
+
+namespace cotter::cli {
+
+namespace {
+
+struct Options {
+    std::string store, site;
+    bool json = false;
+};
+
+std::string metres(std::int64_t mm)
+{
+    const std::string sign = mm < 0 ? "-" : "";
+    const std::string digits = std::to_string(std::abs(mm) % 1000);
+    return sign + std::to_string(std::abs(mm) / 1000) + "." + std::string(3 - digits.size(), '0') + digits + " m";
+}
+
+void print_for_people(const desk::LaidPipe& laid, const records::Book& book)
+{
+    std::cout << rules::to_string(laid.day) << "  " << desk::shown_name(book, laid.pipe) << "  at "
+              << metres(laid.chainage_mm) << (laid.run.empty() ? "" : " of " + laid.run);
+    if (laid.invert_mm)
+        std::cout << ", invert " << metres(*laid.invert_mm);
+    if (laid.invert_mm && laid.planned_invert_mm)
+        std::cout << " (" << *laid.invert_mm - *laid.planned_invert_mm << " mm from planned)";
+    if (laid.joint_mm)
+        std::cout << ", joint " << *laid.joint_mm << " mm";
+    const auto within = laid.is_joint_within();
+    if (within)
+        std::cout << (*within ? ", within its maker's " : ", OUTSIDE its maker's ") << laid.joint_least_mm.value_or(0)
+                  << " to " << *laid.joint_greatest_mm << " mm";
+    std::cout << '\n';
+}
+
+int run(const Options& options)
+{
+    Reading reading{store_or_own(options.store)};
+    const auto store = reading.take();
+    const std::string site = options.site.empty() ? desk::current_site(*store) : options.site;
+    if (!store->fact("site", site))
+        throw BadInput{"--site: \"" + site + "\" is not in this book; the id of a site in it is accepted"};
+    bool all_within = true;
+    for (const desk::LaidPipe& each : desk::laid_pipes(*store, site)) {
+        all_within = all_within && each.is_joint_within().value_or(true);
+        if (options.json)
+            print(to_json(each), true);
+        else
+            print_for_people(each, *store);
+    }
+    const int read = shown_from(*store);
+    return all_within ? read : negative;
+}
+
+} // namespace
+
+void add_laid(Command app, Chosen& chosen)
+{
+    auto options = std::make_shared<Options>();
+    auto command = app.subcommand("laid", "The log of laid pipes; 1 if a joint is outside its maker's tolerance");
+    command.option("--store", options->store, "the book (default your own)");
+    command.option("--site", options->site, "site (default the current one)");
+    command.flag("--json", options->json, "one JSON object a line");
+    command.callback([options, &chosen] { chosen = [options] { return run(*options); }; });
+}
+
+} // namespace cotter::cli

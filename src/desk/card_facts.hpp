@@ -1,0 +1,16 @@
+#pragma once
+
+// From the records of a book to the lift card of one lift.
+
+#include "lift_question.hpp"
+
+#include "hold_points.hpp"
+
+namespace cotter::desk {
+
+rules::CardFacts card_facts(const Book& book, const LiftAsked& asked);
+
+// Lifts done in the shift that is open at the current site: of one pipe type, or of all.
+int laid_this_shift(const Book& book, const std::string& pipe = "");
+
+} // namespace cotter::desk

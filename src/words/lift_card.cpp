@@ -1,0 +1,124 @@
+#include "lift_card.hpp"
+
+#include "amounts.hpp"
+
+#include <fmt/format.h>
+
+namespace cotter::words {
+
+using rules::CardFacts;
+using rules::HoldPoint;
+
+namespace {
+
+std::string degrees(double angle) { return fmt::format("{:g}\u00b0", angle); }
+
+// One point's lines; those of the whole card only are left out of the short one.
+class Lines {
+public:
+    explicit Lines(const CardFacts& facts) : facts_{facts} {}
+
+    void always(std::string ask, std::string if_not) { lines_.push_back({std::move(ask), std::move(if_not)}); }
+    void first_time(std::string ask, std::string if_not)
+    {
+        if (facts_.first_of_type)
+            always(std::move(ask), std::move(if_not));
+    }
+    void own(HoldPoint at)
+    {
+        for (const auto& each : facts_.own)
+            if (each.at == at)
+                first_time(each.ask, each.if_not);
+    }
+    std::vector<CardLine> take() { return std::move(lines_); }
+
+private:
+    const CardFacts& facts_;
+    std::vector<CardLine> lines_;
+};
+
+std::vector<CardLine> before_grip(const CardFacts& f)
+{
+    Lines lines{f};
+    lines.always("Maker and size read on the pipe: " + f.pipe, "Another pipe: this answer ends. Ask for that one.");
+    const bool dry = f.faces_dry.value_or(false);
+    lines.always(dry ? "Gripping faces and barrel clean and dry" : "Gripping faces and barrel clean",
+                 dry ? "Clean and dry both before they touch." : "Clean both before they touch.");
+    lines.always(f.zone_mm ? "Nobody within " + metres(*f.zone_mm) + " of the slew axis" : "Nobody inside the zone",
+                 "Wait. Nothing is gripped while anybody is inside.");
+    if (f.setting)
+        lines.first_time("Set to " + *f.setting + ", its keeper in",
+                         "Leave the pipe. Report it, and look at the setting.");
+    if (f.wind_limit_mm_s)
+        lines.first_time(fmt::format("Wind under {:.1f} m/s", static_cast<double>(*f.wind_limit_mm_s) / 1000),
+                         "Wait for less wind.");
+    if (!f.light.empty())
+        lines.first_time("Light: " + f.light, "Wait for the light.");
+    for (const auto& each : f.near)
+        lines.first_time(each.what + ": keep " + metres(each.least_mm) + " (" + each.whose_rule + ")",
+                         "Do not lift. Tell the supervisor.");
+    lines.own(HoldPoint::before_grip);
+    return lines.take();
+}
+
+std::vector<CardLine> just_clear(const CardFacts& f)
+{
+    Lines lines{f};
+    lines.always("A hand's breadth up, held: the grip holds, the pipe hangs as it should",
+                 "Set it down. Look before another try; a slip is reported.");
+    if (f.test_tilt)
+        lines.always("Tilted to " + degrees(*f.test_tilt) + " and back: nothing moved in the grip",
+                     "Set it down and report a slip.");
+    lines.own(HoldPoint::just_clear);
+    return lines.take();
+}
+
+std::vector<CardLine> at_trench(const CardFacts& f)
+{
+    Lines lines{f};
+    if (!f.has_trench) {
+        lines.always("Over where it is laid, nobody beneath", "Hold it low. Set it down beside.");
+        return lines.take();
+    }
+    lines.always(f.place.empty() ? "Tracks on their mark" : "Tracks on mark " + f.place,
+                 "Keep the load low, set it down on the bank, and stand the machine right.");
+    if (f.someone_enters)
+        lines.always(f.waits_at.empty() ? "Nobody beneath" : "Whoever is in the trench stands at " + f.waits_at,
+                     "Hold on the bank's side, low, until they stand there.");
+    else
+        lines.always("Nobody in the trench", "Hold on the bank's side, low, until it is empty.");
+    if (!f.route.empty())
+        lines.first_time("Came " + f.route, "Back the way it came, low.");
+    if (f.entry_tilt)
+        lines.always("Tilted to " + degrees(*f.entry_tilt) + " to go in",
+                     "Bring it back over the bank, then set it down.");
+    if (f.is_strutted && f.tilt_limit)
+        lines.first_time("Between the struts never over " + degrees(*f.tilt_limit) + ", clear all round",
+                         "Stop, up the same way, out over the bank.");
+    lines.own(HoldPoint::at_trench);
+    return lines.take();
+}
+
+std::vector<CardLine> before_release(const CardFacts& f)
+{
+    Lines lines{f};
+    lines.always("The pipe bears along its barrel and cannot roll",
+                 "Keep the weight on. Lift it again and mend the bed.");
+    lines.always(f.may_push.value_or(false) ? "Pushed home only as its maker says"
+                                            : "It is not pushed home with the attachment",
+                 "Stop. Take the load again, hold, and let the signaller look.");
+    lines.own(HoldPoint::before_release);
+    return lines.take();
+}
+
+} // namespace
+
+std::vector<CardPoint> lift_card(const CardFacts& facts)
+{
+    return {{"Before the attachment goes near the pipe", true, before_grip(facts)},
+            {"Load just clear of the ground", false, just_clear(facts)},
+            {"Machine placed at the trench", false, at_trench(facts)},
+            {"Before letting go", false, before_release(facts)}};
+}
+
+} // namespace cotter::words

@@ -1,0 +1,121 @@
+#include "card_view.hpp"
+
+#include "title_block.hpp"
+
+#include <algorithm>
+
+namespace cotter::ui {
+
+namespace {
+
+constexpr double side = 4, buttons_mm = 25, after_line = 1.8, after_point = 2.6;
+
+// Fills boxes from the top, one after the other.
+class Columns {
+public:
+    Columns(Sheet& sheet, std::vector<Box> boxes, Letter asks) : sheet_{sheet}, boxes_{std::move(boxes)}, asks_{asks} {}
+
+    void title(const std::string& text)
+    {
+        make_room(15);
+        const Box& at = boxes_[box_];
+        sheet_.line(at.x, at.y + down_, at.x + at.w, at.y + down_, thin_mm);
+        down_ += 2 + sheet_.wrapped({at.x, at.y + down_ + 2, at.w, 0}, Letter::bold, text, 2);
+    }
+
+    void line(const words::CardLine& line)
+    {
+        constexpr int most = 4;
+        make_room(height_of(line));
+        const Box& at = boxes_[box_];
+        down_ += sheet_.wrapped({at.x, at.y + down_, at.w, 0}, asks_, line.ask, most);
+        down_ +=
+            sheet_.wrapped({at.x, at.y + down_, at.w, 0}, Letter::second, "If not: " + line.if_not, most, day.second) +
+            after_line;
+    }
+
+    void gap() { down_ += after_point; }
+
+private:
+    double height_of(const words::CardLine& line) const
+    {
+        const double w = boxes_[box_].w;
+        return capital_mm(asks_) * 1.72 * sheet_.lines_of(asks_, line.ask, w) +
+               capital_mm(Letter::second) * 1.72 * sheet_.lines_of(Letter::second, "If not: " + line.if_not, w);
+    }
+
+    void make_room(double height)
+    {
+        if (down_ + height > boxes_[box_].h && box_ + 1 < boxes_.size()) {
+            ++box_;
+            down_ = 0;
+        }
+    }
+
+    Sheet& sheet_;
+    std::vector<Box> boxes_;
+    Letter asks_;
+    std::size_t box_ = 0;
+    double down_ = 0;
+};
+
+struct CardPlaces {
+    Box plate, note, buttons;
+    std::vector<Box> columns;
+};
+
+CardPlaces card_places(const Sheet& sheet)
+{
+    const double w = sheet.width(), bottom = sheet.height() - title_height(sheet), top = plate_mm + 3;
+    if (sheet.is_narrow())
+        return {{0, 0, w, plate_mm},
+                {side, top, w - 2 * side, 14},
+                {0, bottom - buttons_mm, w, buttons_mm},
+                {{side, top + 15, w - 2 * side, bottom - buttons_mm - top - 16}}};
+    const double left = w * 0.553;
+    return {{0, 0, left, plate_mm},
+            {left + side, 4, w - left - 2 * side, 20},
+            {left + 1.5, bottom - buttons_mm, w - left - 1.5, buttons_mm},
+            {{side, top, left - 2 * side, bottom - top - 2},
+             {left + side, top, w - left - 2 * side, bottom - buttons_mm - top - 2}}};
+}
+
+std::optional<std::size_t> draw_card_buttons(Sheet& sheet, const CardView& view, const Box& box)
+{
+    const bool has_back = !view.back.empty();
+    const double back_w = has_back ? 24 + glove.gap : 0, gap = glove.opposite_gap;
+    const auto count = static_cast<double>(std::max<std::size_t>(view.options.size(), 1));
+    const double w = (box.w - 4 - back_w - (count - 1) * gap) / count, y = box.y + (box.h - glove.target) / 2;
+    double x = box.x + 2;
+    std::optional<std::size_t> pressed;
+    for (std::size_t i = 0; i < view.options.size(); ++i) {
+        if (sheet.button(view.options[i].words, {x, y, w, glove.target}, view.options[i].sign))
+            pressed = i;
+        x += w + (i + 1 < view.options.size() ? gap : glove.gap);
+    }
+    if (has_back && sheet.button(view.back, {x, y, 24, glove.target}))
+        pressed = view.options.size();
+    return pressed;
+}
+
+} // namespace
+
+std::optional<std::size_t> draw(Sheet& sheet, const CardView& view)
+{
+    const CardPlaces at = card_places(sheet);
+    sheet.fill({0, 0, sheet.width(), sheet.height()}, day.ground);
+    draw(sheet, view.plate, at.plate);
+    const bool stops = view.plate.load_up && !view.plate.may_lift; // then it is what matters
+    sheet.wrapped({at.note.x, at.note.y, at.note.w, 0}, stops ? Letter::heading : Letter::bold, view.note,
+                  sheet.is_narrow() ? 2 : 3);
+    Columns columns{sheet, at.columns, view.points.size() == 1 ? Letter::bold : Letter::text};
+    for (const words::CardPoint& point : view.points) {
+        columns.title(point.title);
+        for (const words::CardLine& line : point.lines)
+            columns.line(line);
+        columns.gap();
+    }
+    return draw_card_buttons(sheet, view, at.buttons);
+}
+
+} // namespace cotter::ui

@@ -1,0 +1,104 @@
+#include "laid_page.hpp"
+
+#include "amounts.hpp"
+#include "dimension.hpp"
+#include "number_text.hpp"
+#include "title_block.hpp"
+
+namespace cotter::ui {
+
+namespace {
+
+constexpr double line_height_mm = 22, text_left = 14;
+
+std::string in_metres(std::int64_t mm) { return desk::number_text(mm, 3) + " m"; }
+
+std::string how_it_lies(const desk::LaidPipe& laid)
+{
+    std::string text = words::short_day(laid.day);
+    if (laid.invert_mm)
+        text += " \u00b7 invert " + in_metres(*laid.invert_mm);
+    if (laid.invert_mm && laid.planned_invert_mm)
+        text += ", " + std::to_string(*laid.invert_mm - *laid.planned_invert_mm) + " mm from planned";
+    if (!laid.bedding.empty())
+        text += " \u00b7 " + laid.bedding;
+    if (laid.gasket_seen)
+        text += *laid.gasket_seen ? " \u00b7 gasket seen" : " \u00b7 gasket not in its place";
+    return text;
+}
+
+} // namespace
+
+void LaidPage::look()
+{
+    if (const std::string of = outside_.book.state().head.hash; of != laid_of_) {
+        laid_ = desk::laid_pipes(outside_.book, desk::current_site(outside_.book));
+        laid_of_ = of;
+    }
+}
+
+void LaidPage::draw_line(Sheet& sheet, const desk::LaidPipe& laid, const Box& box)
+{
+    const double w = box.w - text_left - 4, half = sheet.is_narrow() ? w : w * 0.55;
+    const auto within = laid.is_joint_within();
+    if (within == false || laid.gasket_seen == false)
+        sheet.sign(figures::Sign::stop, box.x + 7.5, box.y + 5, 7);
+    const std::string head = desk::shown_name(outside_.book, laid.pipe) + " at " + in_metres(laid.chainage_mm) +
+                             (laid.run.empty() ? "" : ", " + laid.run);
+    sheet.wrapped({box.x + text_left, box.y + 2, half, 0}, Letter::bold, sheet.cut(Letter::bold, head, half, 1), 1);
+    sheet.wrapped({box.x + text_left, box.y + 8.4, half, 0}, Letter::second,
+                  sheet.cut(Letter::second, how_it_lies(laid), half, 2), 2, day.second);
+    if (laid.joint_mm && laid.joint_greatest_mm && !sheet.is_narrow())
+        sheet.figure(figures::range_line(static_cast<double>(*laid.joint_mm),
+                                         static_cast<double>(laid.joint_least_mm.value_or(0)),
+                                         static_cast<double>(*laid.joint_greatest_mm),
+                                         "joint " + std::to_string(*laid.joint_mm) + " mm, maker's " +
+                                             std::to_string(laid.joint_least_mm.value_or(0)) + " to " +
+                                             std::to_string(*laid.joint_greatest_mm),
+                                         w - half),
+                     box.x + text_left + half, box.y + 4);
+    sheet.line(box.x, box.y + box.h, box.x + box.w, box.y + box.h, thin_mm, day.rule);
+}
+
+void LaidPage::list(Sheet& sheet, const Box& area)
+{
+    const double whole = static_cast<double>(laid_.size()) * line_height_mm;
+    touch_scroll(scroll_, sheet.theme(), area, sheet.theme().px(whole - area.h));
+    double y = area.y - static_cast<double>(scroll_.at) / sheet.theme().px_per_mm();
+    sheet.clip(area);
+    for (const desk::LaidPipe& each : laid_) {
+        if (y + line_height_mm > area.y && y < area.y + area.h)
+            draw_line(sheet, each, {area.x, y, area.w, line_height_mm});
+        y += line_height_mm;
+    }
+    sheet.clip_no_more();
+    if (laid_.empty())
+        sheet.wrapped({text_left, area.y + 20, area.w - 2 * text_left, 0}, Letter::text,
+                      "No pipe is in the log yet. Log the first one when its joint has been looked at.", 4);
+}
+
+bool LaidPage::draw(Sheet& sheet)
+{
+    if (record_) {
+        if (!record_->draw(sheet))
+            record_.reset();
+        return true;
+    }
+    look();
+    sheet.fill({0, 0, sheet.width(), sheet.height()}, day.ground);
+    const Box area{0, head_mm, sheet.width(), sheet.height() - head_mm - foot_mm - title_height(sheet)};
+    sheet.fill(area, day.sheet);
+    list(sheet, area);
+    sheet.wrapped({4, 3.8, sheet.width() - 8, 0}, Letter::heading,
+                  "Laid pipes: " + std::to_string(laid_.size()) + " in the log", 1);
+    sheet.line(0, area.y, sheet.width(), area.y, thin_mm);
+    sheet.line(0, area.y + area.h, sheet.width(), area.y + area.h, thin_mm);
+    const double y = area.y + area.h + 1;
+    const bool back = sheet.button("Back", {bare.gap, y, 34, foot_mm - 2});
+    if (sheet.button("Log a pipe", {bare.gap + 37, y, 50, foot_mm - 2}))
+        record_.emplace(outside_, "pipe_laid");
+    ui::draw(sheet, title_block(outside_, "SUPERVISOR", ""));
+    return !back;
+}
+
+} // namespace cotter::ui

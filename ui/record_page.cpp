@@ -1,0 +1,244 @@
+#include "record_page.hpp"
+
+#include "entitled.hpp"
+#include "kinds.hpp"
+#include "plan_in_force.hpp"
+#include "title_block.hpp"
+#include "written.hpp"
+
+#include <algorithm>
+#include <array>
+
+namespace cotter::ui {
+
+using records::Json;
+
+namespace {
+
+struct Group {
+    const char *words, *more;
+    std::vector<const char*> kinds;
+};
+
+// What people write down that no other page asks for.
+const std::vector<Group>& groups()
+{
+    static const std::vector<Group> all{
+        {"The day's work",
+         "trench, machine, coupling",
+         {"trench_inspection", "fall_of_ground", "devices_proved", "machine_set_up", "coupled", "uncoupled",
+          "headplate_fitted", "rigging", "pipe_laid", "lift_without_answer"}},
+        {"Something happened",
+         "event, defect, stop",
+         {"event", "event_looked", "event_assessed", "defect_found", "defect_cleared", "stop_lifted"}},
+        {"Units come and go",
+         "received, sent, returned",
+         {"received", "unloaded", "dispatched", "returned", "off_hire", "order"}},
+        {"Papers and data",
+         "reports, units, pipes, charts",
+         {"examination_report", "interim_statement", "declaration", "unit", "pipe", "chart", "model", "check_sheet",
+          "site"}}};
+    return all;
+}
+
+// Facts that a newer record of the kind replaces: what stands is the start of what is written.
+std::string fact_replaced_by(const std::string& kind)
+{
+    constexpr std::array<std::pair<const char*, const char*>, 8> facts{{{"unit", "unit"},
+                                                                        {"pipe", "pipe"},
+                                                                        {"chart", "chart"},
+                                                                        {"model", "model"},
+                                                                        {"check_sheet", "check_sheet"},
+                                                                        {"site", "site"},
+                                                                        {"machine_set_up", "set_up"},
+                                                                        {"rigging", "rigging"}}};
+    for (const auto& [each, fact] : facts)
+        if (kind == each)
+            return fact;
+    return "";
+}
+
+bool is_about_a_mark(const std::string& kind) { return kind == "trench_inspection" || kind == "fall_of_ground"; }
+
+} // namespace
+
+RecordPage::RecordPage(const Outside& outside, std::string kind)
+    : outside_{outside},
+      was_given_kind_{!kind.empty()}, page_{kind.empty() ? Page::group : Page::about}, kind_{std::move(kind)}
+{
+}
+
+void RecordPage::go(Page page)
+{
+    page_ = page;
+    turned_ = 0;
+}
+
+std::optional<std::size_t> RecordPage::ask(Sheet& sheet, const Choice& choice)
+{
+    const auto pressed = ui::draw(sheet, choice, turned_);
+    ui::draw(sheet, title_block(outside_, "WRITES", person_));
+    return pressed;
+}
+
+const Json& RecordPage::schema() const { return records::find_kind(kind_)->schema; }
+
+void RecordPage::group(Sheet& sheet)
+{
+    Choice choice{"What is there to write down?", "", {}, false, "Back"};
+    for (const Group& each : groups())
+        choice.options.push_back({each.words, each.more, std::nullopt});
+    const auto pressed = ask(sheet, choice);
+    if (!pressed)
+        return;
+    if (*pressed == groups().size())
+        return go(Page::gone);
+    group_ = *pressed;
+    go(Page::kind);
+}
+
+void RecordPage::choose_kind(Sheet& sheet)
+{
+    const Group& of = groups()[group_];
+    Choice choice{of.words, "", {}, false, "Back"};
+    for (const char* each : of.kinds)
+        choice.options.push_back({records::find_kind(each)->schema.at("title").get<std::string>(), "", std::nullopt});
+    const auto pressed = ask(sheet, choice);
+    if (!pressed)
+        return;
+    if (*pressed == of.kinds.size())
+        return go(Page::group);
+    kind_ = of.kinds[*pressed];
+    go(Page::about);
+}
+
+std::vector<std::string> RecordPage::known_things() const
+{
+    std::vector<std::string> ids;
+    if (is_about_a_mark(kind_))
+        for (const Json& each :
+             desk::places_in_force(outside_.book, desk::current_site(outside_.book), outside_.hand("").day))
+            ids.push_back(each.value("id", ""));
+    const std::string fact =
+        schema().contains("x-about-refers") ? schema()["x-about-refers"].get<std::string>() : fact_replaced_by(kind_);
+    const Json roles = schema().value("x-about-role", Json::array());
+    if (!fact.empty())
+        for (const auto& each : outside_.book.facts(fact))
+            if (roles.empty() || std::find(roles.begin(), roles.end(), each.doc.value("role", "")) != roles.end())
+                ids.push_back(each.key.key);
+    return ids;
+}
+
+// What it is about; a thing that the book does not know yet has an id of its own.
+void RecordPage::about(Sheet& sheet)
+{
+    const bool may_be_new = !schema().contains("x-about-refers") && !is_about_a_mark(kind_);
+    const auto ids = known_things();
+    if (may_be_new && ids.empty()) {
+        about_ = kind_ + "-" + std::to_string(outside_.now().count());
+        return go(Page::who);
+    }
+    Choice choice{"About which one?", schema().at("x-about").get<std::string>(), {}, false, "Back"};
+    for (const std::string& each : ids)
+        choice.options.push_back(
+            {is_about_a_mark(kind_) ? "Mark " + each : desk::shown_name(outside_.book, each), "", std::nullopt});
+    if (may_be_new)
+        choice.options.push_back({"A new one", "not in the book yet", std::nullopt});
+    const auto pressed = ask(sheet, choice);
+    if (!pressed)
+        return;
+    if (*pressed == choice.options.size())
+        return go(was_given_kind_ ? Page::gone : Page::kind);
+    about_ = *pressed < ids.size() ? ids[*pressed] : kind_ + "-" + std::to_string(outside_.now().count());
+    go(Page::who);
+}
+
+std::vector<std::string> RecordPage::able() const
+{
+    const Json by = schema().value("x-by", Json::array());
+    std::vector<std::string> people;
+    for (const auto& fact : outside_.book.facts("person")) {
+        const auto roles = desk::roles_of(outside_.book, fact.key.key);
+        if (by.empty() || std::any_of(by.begin(), by.end(), [&](const Json& role) {
+                return std::find(roles.begin(), roles.end(), role.get<std::string>()) != roles.end();
+            }))
+            people.push_back(fact.key.key);
+    }
+    return people;
+}
+
+void RecordPage::who(Sheet& sheet)
+{
+    const auto people = able();
+    Choice choice{
+        "Who says so?", people.empty() ? "Nobody is admitted who may. People admits them." : "", {}, false, "Back"};
+    for (const std::string& each : people)
+        choice.options.push_back({desk::shown_name(outside_.book, each), "", std::nullopt});
+    const auto pressed = ask(sheet, choice);
+    if (!pressed)
+        return;
+    if (*pressed == people.size())
+        return go(was_given_kind_ ? Page::gone : Page::kind);
+    person_ = people[*pressed];
+    begin();
+}
+
+// The site is this one; what stands is kept unless it is changed.
+Json RecordPage::first_body() const
+{
+    Json body = Json::object();
+    const Json properties = schema().at("properties");
+    const std::string fact = fact_replaced_by(kind_);
+    const Json stands = fact.empty() ? Json::object() : desk::doc(outside_.book, fact, about_);
+    for (const auto& [field, value] : stands.items())
+        if (properties.contains(field))
+            body[field] = value;
+    if (properties.contains("site") && !body.contains("site"))
+        body["site"] = desk::current_site(outside_.book);
+    return body;
+}
+
+void RecordPage::begin()
+{
+    form_.emplace(outside_, schema().at("title").get<std::string>(), schema(), first_body(), "Sign it");
+    go(Page::form);
+}
+
+void RecordPage::form(Sheet& sheet)
+{
+    const auto left = form_->draw(sheet, person_);
+    if (left == FormPage::Left::back)
+        go(was_given_kind_ ? Page::gone : Page::kind);
+    if (left == FormPage::Left::done)
+        outside_.signing.once(person_, [this] { write(); });
+}
+
+void RecordPage::write()
+try {
+    desk::write(outside_.book, {desk::entry(outside_.hand(person_), kind_, about_, form_->body())});
+    go(Page::written);
+} catch (const records::FormError& why) {
+    form_->say(why.what());
+}
+
+void RecordPage::written(Sheet& sheet)
+{
+    if (ask(sheet, {"It is written", schema().at("title").get<std::string>() + ".", {}, false, "Back"}))
+        go(Page::gone);
+}
+
+bool RecordPage::draw(Sheet& sheet)
+{
+    switch (page_) {
+    case Page::group: group(sheet); break;
+    case Page::kind: choose_kind(sheet); break;
+    case Page::about: about(sheet); break;
+    case Page::who: who(sheet); break;
+    case Page::form: form(sheet); break;
+    case Page::written: written(sheet); break;
+    case Page::gone: break;
+    }
+    return page_ != Page::gone;
+}
+
+} // namespace cotter::ui

@@ -1,0 +1,47 @@
+#pragma once
+
+// Site: any record that has no page of its own, by its kind's form: what, about what, who, the fields, signed.
+
+#include "choice.hpp"
+#include "form_page.hpp"
+#include "outside.hpp"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace cotter::ui {
+
+class RecordPage {
+public:
+    // `kind` "": it is chosen first.
+    RecordPage(const Outside& outside, std::string kind);
+    bool draw(Sheet& sheet); // false when it is left or written
+
+private:
+    enum class Page { group, kind, about, who, form, written, gone };
+
+    void group(Sheet& sheet);
+    void choose_kind(Sheet& sheet);
+    void about(Sheet& sheet);
+    void who(Sheet& sheet);
+    void form(Sheet& sheet);
+    void written(Sheet& sheet);
+    void begin();
+    void write();
+    void go(Page page);
+    std::optional<std::size_t> ask(Sheet& sheet, const Choice& choice);
+    const records::Json& schema() const;
+    std::vector<std::string> known_things() const; // that the record may be about
+    std::vector<std::string> able() const;         // who may write it
+    records::Json first_body() const;
+
+    const Outside& outside_;
+    bool was_given_kind_;
+    Page page_;
+    std::size_t turned_ = 0, group_ = 0;
+    std::string kind_, about_, person_;
+    std::optional<FormPage> form_;
+};
+
+} // namespace cotter::ui
