@@ -160,16 +160,18 @@ void Cab::choose_machine(Sheet& sheet)
         return go(Page::who);
     std::tie(machine_, unit_) = rigs[*pressed];
     standing_.clear();
-    go(Page::standing);
+    go(marks().empty() ? Page::pipe : Page::standing); // the sheet says that there is no plan
+}
+
+std::vector<Json> Cab::marks() const
+{
+    return desk::places_in_force(outside_.book, desk::current_site(outside_.book), outside_.hand("").day);
 }
 
 // Radius and heights come from the plan's place: the operator only says where the machine stands.
 void Cab::choose_standing(Sheet& sheet)
 {
-    const std::string site = desk::current_site(outside_.book);
-    const auto places = desk::places_in_force(outside_.book, site, outside_.hand("").day);
-    if (places.empty())
-        return go(Page::pipe); // the sheet says that there is no plan
+    const auto places = marks();
     Choice choice{places.size() == 1 ? "Standing at mark " + places[0].value("id", "") + "?"
                                      : "At which mark do you stand?",
                   "Look at the mark on the ground.",
@@ -198,7 +200,7 @@ void Cab::choose_pipe(Sheet& sheet)
     if (!pressed)
         return;
     if (*pressed == pipes.size())
-        return go(Page::standing);
+        return go(marks().empty() ? Page::machine : Page::standing);
     pipe_ = pipes[*pressed].key.key;
     think();
     const bool adjusts = model().value("adjusts", true);

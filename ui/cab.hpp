@@ -103,6 +103,7 @@ private:
     std::string hitch() const;
     desk::LiftAsked asked() const;
     std::string count_in_words() const;
+    std::vector<records::Json> marks() const; // of all plans in force
 
     const Outside& outside_;
     Page page_ = Page::who;

@@ -176,11 +176,13 @@ void FormPage::take_out()
     put(key, Json{});
 }
 
-void FormPage::draw_line(Sheet& sheet, const Line& line, const Box& box)
+// What of it is inside the area can be pressed, where that is enough for a finger.
+void FormPage::draw_line(Sheet& sheet, const Line& line, const Box& box, const Box& area)
 {
+    const double top = std::max(box.y, area.y), bottom = std::min(box.y + box.h, area.y + area.h) - bare.gap;
     const double half = sheet.is_narrow() ? box.w * 0.5 : box.w * 0.55;
     ImGui::PushID(line.key.c_str());
-    if (sheet.target(line.name, {box.x, box.y, box.w, box.h - bare.gap}))
+    if (bottom - top >= bare.target && sheet.target(line.name, {box.x, top, box.w, bottom - top}))
         open(line);
     ImGui::PopID();
     if (line.needed)
@@ -207,8 +209,8 @@ void FormPage::list(Sheet& sheet, const Box& area)
     for (const Line& each : all) {
         const Box box{area.x + inset, y, area.w - 2 * inset, form_line_mm};
         y += form_line_mm;
-        if (box.y + form_line_mm - bare.gap <= area.y + area.h && box.y >= area.y)
-            draw_line(sheet, each, box);
+        if (box.y < area.y + area.h && box.y + form_line_mm > area.y)
+            draw_line(sheet, each, box, area);
     }
     sheet.clip_no_more();
 }

@@ -34,7 +34,7 @@ private:
     std::vector<Line> lines() const;
     std::string place() const;
     void list(Sheet& sheet, const Box& area);
-    void draw_line(Sheet& sheet, const Line& line, const Box& box);
+    void draw_line(Sheet& sheet, const Line& line, const Box& box, const Box& area);
     void open(const Line& line);
     void put(const std::string& key, records::Json value);
     void add();

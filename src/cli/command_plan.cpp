@@ -5,6 +5,7 @@
 #include "lines.hpp"
 #include "plan_in_force.hpp"
 #include "plan_work.hpp"
+#include "unloading.hpp"
 #include "writer.hpp"
 #include "written.hpp"
 
@@ -18,7 +19,7 @@ namespace {
 
 struct Options {
     Writer writer;
-    std::string from;
+    std::string from, unloading;
     Given on{"--on", ""};
     bool issue = false;
 };
@@ -47,14 +48,22 @@ std::string text_of(const std::string& file)
     return {std::istreambuf_iterator<char>{in ? *in : std::cin}, {}};
 }
 
-Sheet read_sheet(const std::string& file)
+Sheet read_object(const std::string& file, const std::string& option)
 {
     const Json whole = records::parse_strictly(text_of(file));
     if (!whole.is_object() || !whole.contains("about") || !whole["about"].is_string() || !whole.contains("body") ||
-        !whole["body"].is_object() || !whole["body"].value("worksheet", Json{}).is_object())
+        !whole["body"].is_object())
+        throw BadInput{option + ": an object with about, the plan's or unit's id, and body is accepted"};
+    return {whole["about"].get<std::string>(), whole["body"]};
+}
+
+Sheet read_sheet(const std::string& file)
+{
+    Sheet sheet = read_object(file, "--from");
+    if (!sheet.body.value("worksheet", Json{}).is_object())
         throw BadInput{
             "--from: an object with about, the plan's id, and body, a lift_plan with a worksheet, is accepted"};
-    return {whole["about"].get<std::string>(), whole["body"]};
+    return sheet;
 }
 
 // The next issue of the plan, as it is to be checked before it is worked out.
@@ -92,14 +101,19 @@ void print_result(const Json& each)
     std::cout << ". " << each.at("formula").get<std::string>() << " [" << each.at("source").get<std::string>() << "]\n";
 }
 
+void print_lines(const Json& results, const std::vector<std::string>& why_not)
+{
+    for (const Json& each : results)
+        print_result(each);
+    for (const std::string& each : why_not)
+        std::cout << "DOES NOT FIT: " << one_line(each) << '\n';
+}
+
 void print_work(const desk::PlanWork& work, const std::vector<std::string>& why_not, bool as_json)
 {
     if (as_json)
         return print({{"plan", work.body}, {"does_not_fit", why_not}, {"fits", work.fits()}}, true);
-    for (const Json& each : work.body.at("results"))
-        print_result(each);
-    for (const std::string& each : why_not)
-        std::cout << "DOES NOT FIT: " << one_line(each) << '\n';
+    print_lines(work.body.at("results"), why_not);
     if (work.body.at("issued") == true)
         std::cout << "Issued: issue " << work.body.at("issue") << '\n';
 }
@@ -131,12 +145,34 @@ int work_out(const Options& options)
     return work.fits() ? read : negative;
 }
 
+// A delivery's own plan, worked out and, if it fits and is to be issued, written.
+int unload(const Options& options)
+{
+    const Sheet sheet = read_object(options.unloading, "--unloading");
+    records::check_body(*records::find_kind("unloading_plan"), sheet.body);
+    std::optional<Reading> reading;
+    Session session = open(options, reading);
+    desk::PlanWork work = desk::work_out_unloading(session.store(), sheet.about, sheet.body);
+    const bool issues = options.issue && work.fits();
+    if (issues)
+        desk::write(session.store(),
+                    {desk::entry(session.hand(options.writer.as), "unloading_plan", sheet.about, work.body)});
+    if (options.writer.json)
+        print({{"plan", work.body}, {"does_not_fit", work.refusals}, {"fits", work.fits()}, {"issued", issues}}, true);
+    else
+        print_lines(work.body.at("results"), work.refusals);
+    const int read = shown_from(session.store());
+    return work.fits() ? read : negative;
+}
+
 int run(const Options& options)
 {
-    if (options.from.empty() && options.issue)
-        throw BadInput{"--issue: needs --from, the worksheet of the plan to be issued"};
+    if (options.from.empty() && options.unloading.empty() && options.issue)
+        throw BadInput{"--issue: needs --from, the worksheet of the plan to be issued, or --unloading"};
     if (options.issue && options.writer.as.empty())
         throw BadInput{"--as: who issues the plan is missing; the id of an appointed person is needed"};
+    if (!options.unloading.empty())
+        return unload(options);
     return options.from.empty() ? show(options) : work_out(options);
 }
 
@@ -152,6 +188,8 @@ void add_plan(Command app, Chosen& chosen)
         .option("--from", options->from,
                 "a worksheet (sample_site/plan_sheets has one): works the plan out and shows it")
         .excludes(on);
+    command.option("--unloading", options->unloading,
+                   "a delivery's own plan (sample_site/plan_sheets has one): works it out and shows it");
     command.flag("--issue", options->issue,
                  "with --from: writes it into the book as the plan's next issue, if it fits");
     command.option("--as", options->writer.as, "with --issue: the appointed person");

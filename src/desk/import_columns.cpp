@@ -55,6 +55,7 @@ std::vector<Column> unit_columns()
         text("sheet", "/sheet", {"check sheet"}),
         text("manufactured", "/manufactured", {"date of manufacture", "year of manufacture"}),
         length("tail_swing", "/tail_swing_mm", {300, 15'000}),
+        load("delivered", "/delivered_kg", is_load, {"mass as delivered"}),
         choice("headplate", "/loose_parts/headplate", "unit"),
         choice("pin", "/loose_parts/pin", "unit"),
         choice("keeper", "/loose_parts/keeper", "unit")};

@@ -4,6 +4,7 @@
 #include "plan_work.hpp"
 #include "question_form.hpp"
 #include "register.hpp"
+#include "unloading.hpp"
 
 #include <array>
 #include <cstdlib>
@@ -138,6 +139,8 @@ void check_sense(const Book& book, const Entry& entry)
     }
     if (entry.kind == "lift_plan")
         check_worked_out(book, entry.body, entry.at);
+    if (entry.kind == "unloading_plan")
+        check_unloading(book, entry.about, entry.body);
     if (entry.kind == "stop_lifted")
         check_same_unit(book, entry, "stop");
     if (entry.kind == "defect_cleared") {

@@ -52,6 +52,7 @@ const std::map<std::string, std::string>& fact_of_kind()
                                                           {"head_seen", "head_seen"},
                                                           {"backup_place", "backup_place"},
                                                           {"pipe_laid", "laid"},
+                                                          {"unloading_plan", "unloading"},
                                                           {"unloaded", "unloaded"},
                                                           {"pin_set", "pin"},
                                                           {"pin_tried", "pin"}};

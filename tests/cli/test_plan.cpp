@@ -295,6 +295,73 @@ TEST_CASE("the lift card has what the plan and the model say")
     CHECK_FALSE(book.lift().json().contains("card"));
 }
 
+TEST_CASE("a delivery's own plan: sling, legs and machine by the unit's records")
+{
+    const PlanBook book;
+    const Json model{{"name", "Clasper 90 (invented)"},
+                     {"role", "attachment"},
+                     {"lifting_points", {{{"x_mm", 500}, {"y_mm", 0}}, {{"x_mm", -500}, {"y_mm", 0}}}}};
+    const Json unit{{"tag", "CL-02"},       {"owner_firm", "Ridgeway Drainage (invented)"},
+                    {"serial", "C-2"},      {"model", "clasper-90"},
+                    {"role", "attachment"}, {"class", "accessory"},
+                    {"mass_kg", 310},       {"delivered_kg", 1000}};
+    const Json sling{{"tag", "SL-1"},
+                     {"owner_firm", "Ridgeway Drainage (invented)"},
+                     {"serial", "S-1"},
+                     {"role", "sling"},
+                     {"class", "accessory"},
+                     {"mass_kg", 10},
+                     {"sling",
+                      {{"kind", "chain"},
+                       {"grade", 8},
+                       {"chain_mm", 8},
+                       {"legs", 2},
+                       {"leg_length_mm", 1200},
+                       {"tag_0_45_kg", 2800},
+                       {"tag_45_60_kg", 2000},
+                       {"symmetric", true}}}};
+    REQUIRE(book.record(record_line("model", "clasper-90", model) + record_line("unit", "cl-02", unit) +
+                        record_line("unit", "sl-1", sling))
+                .code == 0);
+    Json given{{"about", "cl-02"},
+               {"body",
+                {{"machine", "ex-21"},
+                 {"chart", "ex-21-a24"},
+                 {"sling", "sl-1"},
+                 {"over", "both"},
+                 {"radius_mm", 4000},
+                 {"height_mm", 0},
+                 {"centre_x_mm", 0},
+                 {"centre_y_mm", 0},
+                 {"stands_at", "the haul road"}}}};
+    const auto run = [&](const std::string& more) {
+        auto all = words("plan --json --unloading - " + more);
+        all.insert(all.end(), {"--store", book.path()});
+        return call(all, given.dump());
+    };
+    const Ran fits = run("");
+    CHECK(fits.err == "");
+    REQUIRE(fits.code == 0);
+    // 500 over 1,200: 24.63 degrees; each leg half of 1,000 kg over its cosine, 0.9091.
+    CHECK(result(fits.json(), "greatest angle")["value"] == 24'625);
+    CHECK(result(fits.json(), "greatest force in a leg")["value"] == 551);
+    CHECK(result(fits.json(), "greatest force in a leg")["limit"] == 2000); // one leg of 8 mm, EN 818-4
+    CHECK(result(fits.json(), "load on the sling")["limit"] == 2800);
+    CHECK(result(fits.json(), "load on the machine")["value"] == 1010);
+    CHECK(result(fits.json(), "load on the machine")["limit"] == 4000);
+    CHECK(run("--issue --as quill --at 2026-11-25T07:30:00Z").json()["issued"] == true);
+    given["body"]["centre_x_mm"] = 100; // nearer to one lug: 600 over 1,200 is 30 degrees; the near leg bears 600 kg, 1,039 below and 400 out
+    CHECK(result(run("").json(), "greatest angle")["value"] == 30'000);
+    CHECK(result(run("").json(), "greatest force in a leg")["value"] == 643);
+    given["body"]["centre_x_mm"] = 600; // outside of the lugs
+    CHECK(run("").json()["does_not_fit"].dump().find("it would tip") != std::string::npos);
+    given["body"]["centre_x_mm"] = 0;
+    given["body"]["radius_mm"] = 6001;
+    CHECK(run("").json()["does_not_fit"].dump().find("off the chart") != std::string::npos);
+    given["body"].erase("stands_at");
+    CHECK(run("").code == 2);
+}
+
 TEST_CASE("only an appointed person issues, and only what fits")
 {
     const PlanBook book;

@@ -127,7 +127,7 @@ TEST_CASE("setting down asks for no PIN, however long it hung; then the screen l
     rig.ticks += 3600;
     rig.frame();
     CHECK_FALSE(rig.shows("Locked"));
-    rig.tap("Set down, lift done");
+    rig.tap("Set down, laid");
     CHECK(book.has("set_down"));
     CHECK(book.has("lift_done"));
     rig.frame();

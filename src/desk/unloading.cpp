@@ -1,0 +1,227 @@
+#include "unloading.hpp"
+
+#include "chart.hpp"
+#include "leg_forces.hpp"
+#include "physics.hpp"
+#include "plan_parts.hpp"
+#include "sling.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+namespace cotter::desk {
+
+using namespace rules;
+using records::FormError;
+
+namespace {
+
+struct Delivery {
+    std::string unit, sling_unit;
+    Json body;
+    double load = 0, on_hook = 0; // kg: as delivered; with sling and what else hangs
+    Sling sling;
+    std::vector<Lug> lugs; // from the centre of gravity
+};
+
+Json known(const Book& book, const char* kind, const char* field, const std::string& id)
+{
+    const auto fact = book.fact(kind, id);
+    if (!fact)
+        throw NotFound{std::string{field} + ": \"" + id + "\" is not in this book; the id of a " + kind +
+                       " in it is accepted"};
+    return fact->doc;
+}
+
+double mass_of(const Json& unit, const std::string& id, const char* field)
+{
+    if (!unit.contains(field))
+        throw NotFound{id + ": " + field + " is not in this book; record unit gives it"};
+    return unit.at(field).get<double>();
+}
+
+std::vector<Lug> lugs_of(const Json& model, const Json& body, const std::string& id)
+{
+    std::vector<Lug> lugs;
+    for (const Json& each : model.value("lifting_points", Json::array()))
+        lugs.push_back({number(each, "x_mm") - number(body, "centre_x_mm"),
+                        number(each, "y_mm") - number(body, "centre_y_mm"), 0});
+    if (lugs.empty())
+        throw NotFound{id + ": its lifting points are not in this book; record model with lifting_points gives them"};
+    return lugs;
+}
+
+Delivery read(const Book& book, const std::string& unit, const Json& body)
+{
+    Delivery d;
+    d.unit = unit;
+    d.body = body;
+    const Json it = known(book, "unit", "about", unit);
+    d.sling_unit = body.at("sling").get<std::string>();
+    const Json sling = known(book, "unit", "sling", d.sling_unit);
+    d.load = mass_of(it, unit, "delivered_kg");
+    d.on_hook = d.load + mass_of(sling, d.sling_unit, "mass_kg");
+    for (const Json& each : body.value("hangs", Json::array()))
+        d.on_hook += mass_of(known(book, "unit", "hangs", each), each, "mass_kg");
+    Json plain = sling;
+    plain.erase("model");
+    plain.erase("sheet");
+    d.sling = records::read_item(plain).sling.value_or(Sling{});
+    d.lugs = lugs_of(doc(book, "model", it.value("model", "")), body, unit);
+    return d;
+}
+
+// All legs are of one length, so the lowest hook is over the farthest lug; 0: too short.
+double below_hook(const Delivery& d)
+{
+    double farthest = 0;
+    for (const Lug& each : d.lugs)
+        farthest = std::max(farthest, std::hypot(each.x, each.y));
+    const double leg = d.sling.leg_length ? real(*d.sling.leg_length) : 0;
+    return leg > farthest ? std::sqrt(leg * leg - farthest * farthest) : 0;
+}
+
+double greatest_angle(const std::vector<Lug>& lugs)
+{
+    double greatest = 0;
+    for (const Lug& each : lugs)
+        greatest = std::max(greatest, degrees(std::atan2(std::hypot(each.x, each.y), each.below)));
+    return greatest;
+}
+
+// Share of the tag where not all legs are used. Source: EN 818-6, from memory: one of two a half, two of three or four
+// two thirds, one of three or four a third; three of four all of it.
+std::int64_t tag_for(std::int64_t tag, std::int64_t legs, std::size_t used)
+{
+    const auto used_legs = static_cast<std::int64_t>(used);
+    if (used_legs >= legs || (legs == 4 && used_legs == 3))
+        return tag;
+    return legs == 2 ? tag / 2 : tag * used_legs / 3;
+}
+
+Sling used_of(const Delivery& d)
+{
+    Sling used = d.sling;
+    const auto all = d.sling.legs.value_or(0);
+    for (auto* tag : {&used.tag_to_45, &used.tag_to_60})
+        if (*tag)
+            *tag = Kilograms{tag_for((*tag)->count(), all, d.lugs.size())};
+    used.legs = static_cast<std::int64_t>(d.lugs.size());
+    return used;
+}
+
+bool is_centred(const Delivery& d)
+{
+    double x = 0, y = 0;
+    for (const Lug& each : d.lugs) {
+        x += each.x;
+        y += each.y;
+    }
+    return std::hypot(x, y) < 1;
+}
+
+void sling_limits(const Delivery& d, double angle, Results& out)
+{
+    const Sling used = used_of(d);
+    const Band band = angle <= 45 ? Band::to_45 : Band::to_60;
+    const auto limit = sling_limit(used, band);
+    if (!limit)
+        return out.refuse(d.sling_unit, "has no limit for " + std::to_string(d.lugs.size()) +
+                                            " legs at this angle: tag, chain size or grade is not known");
+    const bool heavy = d.load * 100 >= static_cast<double>(limit->count()) * symmetry_percent;
+    const bool halved = heavy && !(is_centred(d) && d.sling.symmetric.value_or(false));
+    out.at_most({"load on the sling", d.sling_unit, up(d.load), "kg",
+                 halved ? "half of the limit, since 80 % of it is reached and symmetry is not confirmed"
+                        : "the lowest of tag and table at this angle, for the legs that are used",
+                 "EN 818-4 table 3; EN 818-6"},
+                halved ? limit->count() / 2 : limit->count());
+}
+
+void leg_limits(const Delivery& d, std::vector<Lug> lugs, Results& out)
+{
+    const auto forces = lugs.size() == 4 ? greatest_leg_forces(lugs, d.load) : leg_forces(lugs, d.load);
+    if (!forces)
+        return out.refuse(d.unit, "the centre of gravity does not hang between the lifting points: it would tip");
+    const double greatest = *std::max_element(forces->begin(), forces->end());
+    const auto one = d.sling.chain ? grade8_wll(*d.sling.chain, 1, Band::to_45) : std::nullopt;
+    const Result result{"greatest force in a leg",
+                        d.unit,
+                        up(greatest),
+                        "kg",
+                        lugs.size() == 4 ? "statics of every two or three legs that can hold the load alone"
+                                         : "statics of the legs",
+                        "equilibrium at the hook; EN 818-6 counts on three legs of four at most"};
+    const bool is_held_to_it = lugs.size() < 4; // of four, two opposite ones may carry all: shown, as EN 818-4 rates it
+    if (one && is_held_to_it && d.sling.kind == "chain" && d.sling.grade == 8)
+        out.at_most(result, one->count());
+    else
+        out.add(result);
+}
+
+void slings(const Delivery& d, Results& out)
+{
+    std::vector<Lug> lugs = d.lugs;
+    const double below = below_hook(d);
+    if (static_cast<std::int64_t>(lugs.size()) > d.sling.legs.value_or(0))
+        return out.refuse(d.sling_unit, "has fewer legs than there are lifting points");
+    if (below <= 0)
+        return out.refuse(d.sling_unit,
+                          "its legs are too short for these lifting points, or their length is not known");
+    for (Lug& each : lugs)
+        each.below = below;
+    const double angle = greatest_angle(lugs);
+    out.at_most({"greatest angle of a leg to the vertical", d.sling_unit, up(angle * 1000), "thousandths of a degree",
+                 "farthest lifting point from the centre of gravity over the leg's length", "EN 818-4: 60 degrees"},
+                60'000);
+    leg_limits(d, lugs, out);
+    if (angle <= 60)
+        sling_limits(d, angle, out);
+}
+
+Sector sector_of(const std::string& over)
+{
+    return over == "front" ? Sector::front : over == "side" ? Sector::side : Sector::both;
+}
+
+void machine(const Book& book, const Delivery& d, Results& out)
+{
+    const Chart chart = records::read_chart(known(book, "chart", "chart", d.body.at("chart")));
+    const ChartPoint at{Millimetres{d.body.at("radius_mm").get<std::int64_t>()},
+                        Millimetres{d.body.at("height_mm").get<std::int64_t>()}};
+    const auto rated = rated_at(chart, sector_of(d.body.value("over", "both")), at);
+    const std::string on = d.body.at("machine").get<std::string>();
+    if (!rated)
+        return out.refuse(on, "the lift is off the chart");
+    out.at_most({"load on the machine", on, up(d.on_hook), "kg", "as delivered, sling and what hangs with it",
+                 "lowest corner of the chart's cell"},
+                rated->count());
+}
+
+} // namespace
+
+PlanWork work_out_unloading(const Book& book, const std::string& unit, const Json& given)
+{
+    Json body = given;
+    body.erase("results");
+    const Delivery d = read(book, unit, body);
+    Results out;
+    out.add({"mass as delivered", unit, up(d.load), "kg", "as on record", "delivery note or plate"});
+    slings(d, out);
+    machine(book, d, out);
+    out.say("the machine stands", unit, body.at("stands_at").get<std::string>(), "as planned", "the plan's");
+    body["results"] = out.take();
+    return {std::move(body), std::move(out.refusals), {}};
+}
+
+void check_unloading(const Book& book, const std::string& unit, const Json& body)
+try {
+    const PlanWork work = work_out_unloading(book, unit, body);
+    if (body.value("results", Json{}) != work.body.at("results"))
+        throw FormError{"results: are not what this plan gives; `cotter plan --unloading` works them out"};
+    if (!work.fits())
+        throw FormError{"results: the delivery does not fit: " + work.refusals.front()};
+} catch (const NotFound& e) {
+    throw FormError{e.what()};
+}
+
+} // namespace cotter::desk
