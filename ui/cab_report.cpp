@@ -30,6 +30,7 @@ void Cab::report(Sheet& sheet)
                          {"Knock", "a mark, bend, snag or drop", figures::Sign::warning},
                          {"Stop", "something is not right", figures::Sign::stop},
                          {"Different pipe", "another maker or size", std::nullopt},
+                         {"Another mark", "the machine has moved", std::nullopt},
                          {"Stand down", "the shift is over", std::nullopt}},
                         false,
                         "Back"};
@@ -43,6 +44,8 @@ void Cab::report(Sheet& sheet)
     if (*pressed == 3)
         return go(Page::pipe);
     if (*pressed == 4)
+        return go(marks().empty() ? Page::pipe : Page::standing);
+    if (*pressed == 5)
         return go(Page::stand_down);
     go(Page::sheet);
 }

@@ -21,10 +21,11 @@ public:
     bool draw(Sheet& sheet); // false when it is left
 
 private:
-    enum class Page { list, view, who, form, worked, issued, gone };
+    enum class Page { list, delivery, view, who, form, worked, issued, gone };
 
     void list(Sheet& sheet);
     void view(Sheet& sheet);
+    void delivery(Sheet& sheet);
     void who(Sheet& sheet);
     void form(Sheet& sheet);
     void worked(Sheet& sheet);
@@ -33,6 +34,8 @@ private:
     void draw_from(const records::Json& plan, std::vector<std::string>& without);
     void begin(const std::string& person);
     void work_out();
+    void work_out_lift_plan();
+    void work_out_delivery();
     void issue();
     void draw_figures(Sheet& sheet, const Box& area);
     std::string view_buttons(Sheet& sheet, const std::vector<std::string>& words);
@@ -45,6 +48,7 @@ private:
     Page page_ = Page::list;
     std::size_t turned_ = 0;
     std::string id_, planner_, said_;
+    bool is_delivery_ = false;                     // of a unit, not of the work
     records::Json plan_ = records::Json::object(); // that is looked at
     std::optional<PlanPicture> picture_;           // nothing: numbers
     PlanNumbers numbers_;

@@ -13,6 +13,11 @@ namespace {
 
 rules::Pipe widest_of(const desk::PlanSheet& plan)
 {
+    if (plan.runs.empty() || plan.sheet.at("stands").empty())
+        throw desk::NotFound{"This worksheet has no pipes or no standing place yet, so it is not drawn"};
+    for (const desk::PlannedPipe& each : plan.runs)
+        if (!each.pipe.overall)
+            throw desk::NotFound{each.id + ": its length is not in this book, so the plan is not drawn"};
     return std::max_element(plan.runs.begin(), plan.runs.end(),
                             [](const desk::PlannedPipe& a, const desk::PlannedPipe& b) {
                                 return desk::outside(a.pipe) < desk::outside(b.pipe);

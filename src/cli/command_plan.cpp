@@ -80,11 +80,10 @@ Json with_issue(const records::Book& book, Sheet sheet)
 std::vector<std::string> reasons(const desk::PlanWork& work, const records::Book& book)
 {
     std::vector<std::string> all = work.refusals;
+    const auto naming = [&](const std::string& id) { return desk::shown_name(book, id); };
     for (const desk::PlanStop& each : work.stops)
-        all.push_back("a lift from " + each.place +
-                      " would be stopped: " + words::says(each.finding, each.question, [&](const std::string& id) {
-                                                  return desk::shown_name(book, id);
-                                              }).joined());
+        all.push_back((each.place.empty() ? "" : "a lift from " + each.place + " would be stopped: ") +
+                      words::says(each.finding, each.question, naming).joined());
     return all;
 }
 
@@ -134,7 +133,8 @@ int work_out(const Options& options)
     const Sheet sheet = read_sheet(options.from);
     std::optional<Reading> reading;
     Session session = open(options, reading);
-    desk::PlanWork work = desk::work_out_plan(session.store(), with_issue(session.store(), sheet), session.at());
+    desk::PlanWork work =
+        desk::work_out_plan(session.store(), sheet.about, with_issue(session.store(), sheet), session.at());
     const bool issues = options.issue && work.fits();
     work.body["issued"] = work.body["signed"] = issues;
     if (issues)
@@ -152,15 +152,16 @@ int unload(const Options& options)
     records::check_body(*records::find_kind("unloading_plan"), sheet.body);
     std::optional<Reading> reading;
     Session session = open(options, reading);
-    desk::PlanWork work = desk::work_out_unloading(session.store(), sheet.about, sheet.body);
+    desk::PlanWork work = desk::work_out_unloading(session.store(), sheet.about, sheet.body, session.at());
     const bool issues = options.issue && work.fits();
     if (issues)
         desk::write(session.store(),
                     {desk::entry(session.hand(options.writer.as), "unloading_plan", sheet.about, work.body)});
+    const auto why_not = reasons(work, session.store());
     if (options.writer.json)
-        print({{"plan", work.body}, {"does_not_fit", work.refusals}, {"fits", work.fits()}, {"issued", issues}}, true);
+        print({{"plan", work.body}, {"does_not_fit", why_not}, {"fits", work.fits()}, {"issued", issues}}, true);
     else
-        print_lines(work.body.at("results"), work.refusals);
+        print_lines(work.body.at("results"), why_not);
     const int read = shown_from(session.store());
     return work.fits() ? read : negative;
 }

@@ -146,6 +146,8 @@ void Building::gear()
         }());
         q_.plan->machines = gear.labels(q_.plan->machines);
         q_.plan->attachments = gear.labels(q_.plan->attachments);
+        if (!is_as_planned(book_, plan_, load_path(book_, asked_), set_up.value("chart", "")))
+            q_.plan->machines.clear(); // outside of it
     }
 }
 
@@ -250,8 +252,11 @@ void Building::plan_and_place()
     const Json place = place_in_plan();
     if (place.empty())
         return;
-    Json confirmed = {{"id", place.at("id")},
-                      {"confirmed", doc(book_, "place", at_site(place.value("id", ""))).value("looks", Json::array())}};
+    Json confirmed = {{"id", place.at("id")}, {"confirmed", Json::array()}};
+    const std::int64_t made = plan_.contains("id") ? made_at(book_, plan_.at("id")).count() : 0;
+    for (const Json& look : doc(book_, "place", at_site(place.value("id", ""))).value("looks", Json::array()))
+        if (look.value("at", std::int64_t{0}) >= made) // what was confirmed before was another issue's mark
+            confirmed["confirmed"].push_back(look);
     q_.place = records::read_place(confirmed);
     trench(place);
 }

@@ -43,28 +43,42 @@ struct SaidThen {
 SaidThen said_by(const Book& book, const std::string& kind, const std::string& about, rules::Instant until)
 {
     SaidThen newest;
+    std::set<std::string> voided;
+    for (const auto& each : book.newest("correction", every_record))
+        if (each.entry.body.value("void", false))
+            voided.insert(each.entry.body.value("corrects", ""));
     const auto consider = [&](const records::Entry& entry, const Json& body) {
         if (entry.at <= until && entry.at > newest.at)
             newest = {entry.at, body};
     };
     for (const auto& each : book.newest(kind, every_record))
-        if (each.entry.about == about)
+        if (each.entry.about == about && voided.count(each.hash) == 0)
             consider(each.entry, each.entry.body);
     for (const auto& each : book.newest("correction", every_record)) {
         const auto old = book.find(each.entry.body.value("corrects", ""));
-        if (old && old->entry.kind == kind && old->entry.about == about)
+        if (old && old->entry.kind == kind && old->entry.about == about && each.entry.body.contains("body"))
             consider(each.entry, each.entry.body.value("body", Json::object()));
     }
     return newest;
 }
 
 // Mass is no size: each lift weighs its pipe anew.
+constexpr std::array sizes{"shape",      "bore_mm",      "barrel_mm",       "socket_mm",
+                           "overall_mm", "effective_mm", "socket_length_mm"};
+
 bool is_same_size(const Json& a, const Json& b)
 {
-    constexpr std::array sizes{"shape",      "bore_mm",      "barrel_mm",       "socket_mm",
-                               "overall_mm", "effective_mm", "socket_length_mm"};
     return std::all_of(sizes.begin(), sizes.end(),
                        [&](const char* field) { return a.value(field, Json{}) == b.value(field, Json{}); });
+}
+
+// As it was planned with; of a plan that was entered by hand, what was said of the pipe before.
+Json size_planned(const Book& book, const Json& plan, const std::string& pipe, rules::Instant made)
+{
+    for (const Json& each : plan.value("pipe_sizes", Json::array()))
+        if (each.value("pipe", "") == pipe)
+            return each;
+    return said_by(book, "pipe", pipe, made - rules::Instant{1}).body;
 }
 
 } // namespace
@@ -97,14 +111,46 @@ std::vector<Json> places_in_force(const Book& book, const std::string& site, rul
     return places;
 }
 
+rules::Instant made_at(const Book& book, const std::string& plan)
+{
+    return said_by(book, "lift_plan", plan, book.state().newest_record_at).at;
+}
+
+Json planned_sizes(const Book& book, const std::string& pipe)
+{
+    const Json stands = doc(book, "pipe", pipe);
+    Json planned{{"pipe", pipe}};
+    for (const char* field : sizes)
+        if (stands.contains(field))
+            planned[field] = stands.at(field);
+    return planned;
+}
+
 std::vector<rules::Id> pipes_as_planned(const Book& book, const Json& plan)
 {
-    const rules::Instant made = said_by(book, "lift_plan", plan.value("id", ""), book.state().newest_record_at).at;
+    const rules::Instant made = made_at(book, plan.value("id", ""));
     std::vector<rules::Id> pipes;
     for (const auto& each : plan.value("pipes", std::vector<std::string>{}))
-        if (is_same_size(said_by(book, "pipe", each, made).body, doc(book, "pipe", each)))
+        if (is_same_size(size_planned(book, plan, each, made), doc(book, "pipe", each)))
             pipes.push_back(each);
     return pipes;
+}
+
+bool is_as_planned(const Book& book, const Json& plan, const std::vector<std::string>& path, const std::string& chart)
+{
+    const Json sheet = plan.value("worksheet", Json::object());
+    if (sheet.empty())
+        return true;
+    std::vector<std::string> planned{sheet.value("machine", "")};
+    for (const char* field : {"hitch", "headplate"})
+        if (sheet.contains(field))
+            planned.push_back(sheet.at(field));
+    for (const Json& each : sheet.value("hangs", Json::array()))
+        planned.push_back(each);
+    planned.push_back(sheet.value("attachment", ""));
+    const Json changed = doc(book, "chart", chart).value("changed", Json::object());
+    return planned == path && chart == sheet.value("chart", "") &&
+           changed.value("at", std::int64_t{0}) <= made_at(book, plan.value("id", "")).count();
 }
 
 } // namespace cotter::desk

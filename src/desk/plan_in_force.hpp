@@ -19,4 +19,14 @@ std::vector<Json> places_in_force(const Book& book, const std::string& site, rul
 // The plan's pipe types without those whose sizes are others than when it was made: it was worked out for another pipe.
 std::vector<rules::Id> pipes_as_planned(const Book& book, const Json& plan);
 
+// When the issue of the plan that stands was made.
+rules::Instant made_at(const Book& book, const std::string& plan);
+
+// The sizes of a pipe type as they are kept in a plan.
+Json planned_sizes(const Book& book, const std::string& pipe);
+
+// Is this load path, top first, and this chart what the plan was worked out for? A plan without a worksheet does not
+// say.
+bool is_as_planned(const Book& book, const Json& plan, const std::vector<std::string>& path, const std::string& chart);
+
 } // namespace cotter::desk

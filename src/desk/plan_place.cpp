@@ -61,12 +61,29 @@ void reach(Json& place, const Points& points, Sector sector, double& greatest, R
     out.say("sector", about, name(sector), "the arm's line over the short or the long side of the tracks", firm);
 }
 
-void read_chart(const PlanSheet& plan, const PlannedLoads& loads, const std::string& about, const Points& points,
-                Sector sector, Results& out)
+// With the widest and the narrowest pipe, to the furthest laid and to the one square to the machine: what is nearer may
+// be off the chart too.
+std::vector<Points> all_ways(const PlanSheet& plan, const PlannedLoads& loads, const Json& stand)
 {
-    std::vector<Reading> all = readings(points, *plan.gear.chart, sector);
-    for (const Reading& each : readings_along(points, *plan.gear.chart, sector))
-        all.push_back(each);
+    std::vector<Points> ways;
+    for (const Pipe* pipe : {loads.widest, loads.narrowest})
+        for (const double share : {1.0, 0.5, 0.0}) {
+            MoveAsked asked = move_at(plan, stand, *pipe);
+            if (asked.beside == Beside::alongside)
+                asked.lay_along *= share;
+            ways.push_back(move_points(asked));
+        }
+    return ways;
+}
+
+void read_chart(const PlanSheet& plan, const PlannedLoads& loads, const std::string& about,
+                const std::vector<Points>& ways, Sector sector, Results& out)
+{
+    std::vector<Reading> all;
+    for (const Points& points : ways)
+        for (const auto& read :
+             {readings(points, *plan.gear.chart, sector), readings_along(points, *plan.gear.chart, sector)})
+            all.insert(all.end(), read.begin(), read.end());
     const Reading worst = governing(all);
     if (!worst.rated)
         return out.refuse(about, std::string{name(worst.stage)} + " is off the chart: radius " +
@@ -140,8 +157,7 @@ Json plan_place(const PlanSheet& plan, const PlannedLoads& loads, const Json& st
     if (asked.rigid)
         place["pin_to_centre_mm"] = up(points.back().centre_radius - points.back().radius);
     reach(place, points, sector, radius, out);
-    read_chart(plan, loads, id, points, sector, out);
-    read_chart(plan, loads, id, lowest, sector, out);
+    read_chart(plan, loads, id, all_ways(plan, loads, stand), sector, out);
     place["lay_height_mm"] = std::llround(lowest.back().height);
     mounting(plan, loads, id, asked, out);
     plan_ground(plan, loads, stand, points, out);

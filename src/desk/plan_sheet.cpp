@@ -123,6 +123,9 @@ PlanSheet read_plan_sheet(const Book& book, const Json& sheet, Instant now)
     for (const Json& run : sheet.at("runs"))
         plan.runs.push_back(run_of(book, run));
     read_base(plan);
+    if (const Json model = doc(book, "model", known_unit(book, plan.attachment).value("model", ""));
+        model.contains("entry_tilt_mdeg"))
+        plan.entry_tilt_mdeg = model.at("entry_tilt_mdeg").get<std::int64_t>();
     if (const Json machine = known_unit(book, plan.machine); machine.contains("tail_swing_mm"))
         plan.tail_swing = number(machine, "tail_swing_mm");
     return plan;

@@ -29,10 +29,11 @@ struct PlanSheet {
     rules::Weights standing; // without a load
     rules::Footprint footprint;
     std::optional<double> tail_swing;
-    std::string chart_chosen;              // by the machine's set-up
-    std::int64_t slope_mdeg = 0;           // that the chart allows
-    std::optional<std::int64_t> travel_kg; // the chart's rating for moving with the load on
-    Json sheet;                            // as written
+    std::string chart_chosen;                    // by the machine's set-up
+    std::optional<std::int64_t> entry_tilt_mdeg; // that the attachment's model asks for
+    std::int64_t slope_mdeg = 0;                 // that the chart allows
+    std::optional<std::int64_t> travel_kg;       // the chart's rating for moving with the load on
+    Json sheet;                                  // as written
 
     const rules::Item& item(rules::Role role) const; // machine or attachment
 };

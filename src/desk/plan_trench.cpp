@@ -1,5 +1,6 @@
 // Of a plan: the way of each pipe with its attachment between the struts and walings, past the pipe already laid.
 
+#include "physics.hpp"
 #include "plan_parts.hpp"
 
 #include <algorithm>
@@ -94,12 +95,42 @@ bool is_told(const PlanSheet& plan, Results& out)
     return false;
 }
 
+// Its bay and the one behind are known.
+void laid_end(const PlanSheet& plan, Results& out)
+{
+    const Json& trench = plan.sheet.at("trench");
+    const auto end = trench.value("laid_end_mm", std::int64_t{0}), gap = trench.at("gap_mm").get<std::int64_t>();
+    if (std::abs(end) > gap)
+        out.refuse("trench", "laid_end_mm is " + std::to_string(end) + "; within a gap of the strut behind, " +
+                                 std::to_string(-gap) + " to " + std::to_string(gap) + ", is accepted");
+}
+
+// A tilt that the model asks for makes the plan length longer at first.
+void entry_tilt(const PlanSheet& plan, const PlannedPipe& run, Results& out)
+{
+    if (!plan.entry_tilt_mdeg)
+        return;
+    Passage passage = passage_of(plan, run.pipe);
+    const double tilt = radians(static_cast<double>(*plan.entry_tilt_mdeg) / 1000);
+    out.at_most({"length between the struts at the model's entry tilt", run.id,
+                 up(passage.length * std::cos(tilt) + passage.depth * std::sin(tilt) + 2 * passage.clearance), "mm",
+                 "length x cos + depth x sin + 2 x clearance", geometry},
+                std::llround(passage.gap));
+}
+
+bool is_measured_for_a_path(const PlanSheet& plan, const Pipe& pipe)
+{
+    const Model& model = *plan.item(Role::attachment).model;
+    return pipe.overall && pipe.barrel && pipe.socket && model.envelope_length && model.above_crown &&
+           model.below_invert && model.tilt_limit && plan.sheet.at("trench").contains("gap_mm");
+}
+
 } // namespace
 
 std::optional<PathAsked> path_in_trench(const PlanSheet& plan, const Pipe& pipe)
 {
     const Json& trench = plan.sheet.at("trench");
-    if (is_open(trench))
+    if (is_open(trench) || !is_measured_for_a_path(plan, pipe))
         return std::nullopt;
     const Model& model = *plan.item(Role::attachment).model;
     const double length = real(*pipe.overall), gap = number(trench, "gap_mm"),
@@ -124,12 +155,16 @@ void plan_trench(const PlanSheet& plan, Results& out)
         out.refuse("trench", "somebody goes in, and waits_at does not say where they stand until the pipe bears");
     std::set<std::string> seen;
     const bool told = !is_open(trench) && is_told(plan, out);
+    if (told)
+        laid_end(plan, out);
     for (const PlannedPipe& run : plan.runs) {
         if (!seen.insert(run.id).second)
             continue;
         width(plan, run, out);
-        if (told)
-            way(plan, run, out);
+        if (!told)
+            continue;
+        way(plan, run, out);
+        entry_tilt(plan, run, out);
     }
 }
 

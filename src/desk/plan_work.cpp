@@ -1,5 +1,6 @@
 #include "plan_work.hpp"
 
+#include "plan_in_force.hpp"
 #include "plan_parts.hpp"
 
 #include <cmath>
@@ -41,6 +42,48 @@ void refuse_empty_lists(const PlanSheet& plan, Results& out)
             out.refuse(stand.at("id"), "stands twice in the list; each standing place has a mark of its own");
 }
 
+// What a plan says even where it says that there is none.
+void refuse_unsaid(const PlanSheet& plan, const Json& body, Results& out)
+{
+    for (const char* field : {"first_day", "last_day", "category", "sequence", "roles"})
+        if (!body.contains(field))
+            out.refuse("", std::string{field} + " is not given");
+    for (const auto& [field, hint] : {std::pair{"wind_limit_mm_s", "wind at which lifting stops"},
+                                      {"light", "say daylight if none else is needed"},
+                                      {"route", "from stack to trench"},
+                                      {"around", "overhead lines and buried services; an empty list says none"}})
+        if (!plan.sheet.contains(field))
+            out.refuse("", std::string{field} + " is not given: " + hint);
+    for (const Json& stand : plan.sheet.at("stands"))
+        if (stand.at("id") == "")
+            out.refuse("", "a standing place has no mark");
+}
+
+// A mark on the ground is of one plan.
+void refuse_marks_of_others(const Book& book, const std::string& plan, const Json& body, Results& out)
+{
+    for (const auto& fact : book.facts("plan")) {
+        if (fact.key.key == plan || !fact.doc.value("issued", false) ||
+            fact.doc.value("site", "") != body.value("site", "") ||
+            fact.doc.value("last_day", "9") < body.value("first_day", "") ||
+            fact.doc.value("first_day", "") > body.value("last_day", "9"))
+            continue;
+        for (const Json& theirs : fact.doc.value("places", Json::array()))
+            for (const Json& ours : body.at("places"))
+                if (theirs.value("id", "") == ours.value("id", ""))
+                    out.refuse(ours.value("id", ""),
+                               "is a mark of " + fact.key.key + " in those days; another mark is accepted");
+    }
+}
+
+Json sizes_of(const Book& book, const Json& pipes)
+{
+    Json sizes = Json::array();
+    for (const std::string id : pipes)
+        sizes.push_back(planned_sizes(book, id));
+    return sizes;
+}
+
 // The set-up on record is what lifts are asked with.
 void refuse_other_set_up(const PlanSheet& plan, Results& out)
 {
@@ -73,9 +116,10 @@ Json places(const PlanSheet& plan, const PlannedLoads& loads, double& radius, Re
 void work_out(const PlanSheet& plan, Json& body, Results& out)
 {
     refuse_empty_lists(plan, out);
+    refuse_unsaid(plan, body, out);
     body["pipes"] = pipe_ids(plan);
-    const PlannedLoads loads = out.refusals.empty() ? plan_pipes(plan, out) : PlannedLoads{};
-    if (!out.refusals.empty())
+    const PlannedLoads loads = plan.runs.empty() ? PlannedLoads{} : plan_pipes(plan, out);
+    if (!loads.widest)
         return;
     double radius = 0;
     plan_order_of_work(plan, out);
@@ -89,12 +133,12 @@ void work_out(const PlanSheet& plan, Json& body, Results& out)
     body["greatest_radius_mm"] = up(radius);
 }
 
-constexpr std::array worked_out{"machines",    "attachments",        "models",  "pipes",  "places",
-                                "greatest_kg", "greatest_radius_mm", "zone_mm", "results"};
+constexpr std::array worked_out{"pipe_sizes", "machines",    "attachments",        "models",  "pipes",
+                                "places",     "greatest_kg", "greatest_radius_mm", "zone_mm", "results"};
 
 } // namespace
 
-PlanWork work_out_plan(const Book& book, const Json& given, rules::Instant now)
+PlanWork work_out_plan(const Book& book, const std::string& id, const Json& given, rules::Instant now)
 {
     Json body = without_nulls(given);
     const PlanSheet plan = read_plan_sheet(book, body.at("worksheet"), now);
@@ -104,6 +148,9 @@ PlanWork work_out_plan(const Book& book, const Json& given, rules::Instant now)
     body["attachments"] = Json::array({plan.attachment});
     Results out;
     work_out(plan, body, out);
+    body["pipe_sizes"] = sizes_of(book, body.at("pipes"));
+    if (body.contains("places"))
+        refuse_marks_of_others(book, id, body, out);
     body["results"] = out.take();
     std::vector<PlanStop> stops;
     if (out.refusals.empty())
@@ -111,14 +158,14 @@ PlanWork work_out_plan(const Book& book, const Json& given, rules::Instant now)
     return {std::move(body), std::move(out.refusals), std::move(stops)};
 }
 
-void check_worked_out(const Book& book, const Json& body, rules::Instant now)
+void check_worked_out(const Book& book, const std::string& id, const Json& body, rules::Instant now)
 try {
     if (!body.contains("worksheet")) {
         if (body.contains("results"))
             throw FormError{"results: are worked out from a worksheet; `cotter plan --from` does it"};
         return;
     }
-    const PlanWork work = work_out_plan(book, body, now);
+    const PlanWork work = work_out_plan(book, id, body, now);
     for (const char* each : worked_out)
         if (body.value(each, Json{}) != work.body.value(each, Json{}))
             throw FormError{std::string{each} + ": is not what the worksheet gives; `cotter plan --from` works it out"};

@@ -25,12 +25,12 @@ struct PlanWork {
     bool fits() const { return refusals.empty() && stops.empty(); }
 };
 
-// `given` is a lift_plan's body with a worksheet; its machines, places, pipes, greatest load and radius, zone and
-// results are worked out. NotFound names what the book does not know; std::invalid_argument an order of work that
-// cannot be.
-PlanWork work_out_plan(const Book& book, const Json& given, rules::Instant now);
+// `given` is the body of the lift_plan `id`, with a worksheet; its machines, places, pipes, greatest load and radius,
+// zone and results are worked out. NotFound names what the book does not know; std::invalid_argument an order of work
+// that cannot be.
+PlanWork work_out_plan(const Book& book, const std::string& id, const Json& given, rules::Instant now);
 
 // FormError where a plan says results that its worksheet does not give, or is issued though it does not fit.
-void check_worked_out(const Book& book, const Json& body, rules::Instant now);
+void check_worked_out(const Book& book, const std::string& id, const Json& body, rules::Instant now);
 
 } // namespace cotter::desk

@@ -18,6 +18,8 @@ std::optional<std::int64_t> plan_zone(const PlanSheet& plan, double radius, Resu
     facts.roll = zone.value("roll_mm", 0.0);
     for (const PlannedPipe& run : plan.runs) {
         facts.load_length = std::max(facts.load_length, real(*run.pipe.overall));
+        if (const auto& envelope = plan.item(Role::attachment).model->envelope_length)
+            facts.load_length = std::max(facts.load_length, real(*envelope));
         facts.load_width = std::max(facts.load_width, real(std::max(*run.pipe.barrel, *run.pipe.socket)));
     }
     if (!plan.tail_swing) {

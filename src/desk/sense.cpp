@@ -94,9 +94,12 @@ void check_briefing(const Book& book, const Entry& entry)
 void check_correction_of_plan(const Book& book, const Entry& entry)
 {
     const auto old = book.find(entry.body.value("corrects", ""));
-    if (old && old->entry.kind == "lift_plan" && old->entry.body.value("issued", false) &&
-        !entry.body.value("void", false))
-        throw FormError{"corrects: an issued plan is not corrected; a new issue of it is accepted"};
+    if (!old || old->entry.kind != "lift_plan" || entry.body.value("void", false))
+        return;
+    if (old->entry.body.value("issued", false) ||
+        entry.body.value("body", records::Json::object()).value("issued", false))
+        throw FormError{"corrects: a plan is not corrected once it is issued, nor issued by a correction; a new issue "
+                        "of it is accepted"};
 }
 
 void check_clearing(const Entry& entry)
@@ -138,9 +141,9 @@ void check_sense(const Book& book, const Entry& entry)
         check_correction_of_plan(book, entry);
     }
     if (entry.kind == "lift_plan")
-        check_worked_out(book, entry.body, entry.at);
+        check_worked_out(book, entry.about, entry.body, entry.at);
     if (entry.kind == "unloading_plan")
-        check_unloading(book, entry.about, entry.body);
+        check_unloading(book, entry.about, entry.body, entry.at);
     if (entry.kind == "stop_lifted")
         check_same_unit(book, entry, "stop");
     if (entry.kind == "defect_cleared") {
@@ -159,6 +162,9 @@ void check_new_issue(const Book& book, const Entry& entry)
         return;
     const auto old = plan->doc.value("issue", std::int64_t{0}), issue = entry.body.value("issue", std::int64_t{0});
     const bool issued = plan->doc.value("issued", false);
+    if (plan->doc.contains("worksheet") && !entry.body.contains("worksheet"))
+        throw FormError{
+            "worksheet: this plan is worked out, so its next issue is too; a worksheet, or another plan, is accepted"};
     if (issue < old || (issue == old && issued))
         throw FormError{
             "issue: " + records::shown(entry.body.value("issue", records::Json{})) + " is not accepted; issue " +

@@ -2,6 +2,9 @@
 
 #include "chart.hpp"
 #include "leg_forces.hpp"
+#include "lift_question.hpp"
+#include "local_time.hpp"
+#include "papers.hpp"
 #include "physics.hpp"
 #include "plan_parts.hpp"
 #include "sling.hpp"
@@ -21,7 +24,8 @@ struct Delivery {
     Json body;
     double load = 0, on_hook = 0; // kg: as delivered; with sling and what else hangs
     Sling sling;
-    std::vector<Lug> lugs; // from the centre of gravity
+    std::optional<Kilograms> reported; // the lowest of the sling's report and model
+    std::vector<Lug> lugs;             // from the centre of gravity
 };
 
 Json known(const Book& book, const char* kind, const char* field, const std::string& id)
@@ -51,7 +55,31 @@ std::vector<Lug> lugs_of(const Json& model, const Json& body, const std::string&
     return lugs;
 }
 
-Delivery read(const Book& book, const std::string& unit, const Json& body)
+std::optional<Kilograms> reported_of(const Book& book, const std::string& sling, Instant now)
+{
+    const Day today = local_day(now, zone_of(book, current_site(book)));
+    const Question question = unit_question(book, sling, now, today);
+    const Item& item = question.items.front();
+    auto lowest = papers_of(question, item, today).governing.swl;
+    if (item.model && item.model->rating)
+        lowest = lowest ? std::min(*lowest, *item.model->rating) : *item.model->rating;
+    return lowest;
+}
+
+// What is coupled hangs too, unless the chart has taken it off.
+void refuse_left_out_hitch(const Book& book, const Delivery& d, const Chart& chart, Results& out)
+{
+    const std::string on = d.body.at("machine"), hitch = doc(book, "coupling", on).value("hitch", "");
+    const Json hangs = d.body.value("hangs", Json::array());
+    if (!hitch.empty() && !chart.includes_hitch.value_or(false) &&
+        std::find(hangs.begin(), hangs.end(), hitch) == hangs.end())
+        out.refuse(on, "has " + hitch + " coupled by the record; it belongs among what hangs");
+    const std::string chosen = doc(book, "set_up", on).value("chart", "");
+    if (chosen != d.body.at("chart").get<std::string>())
+        out.refuse(on, "is set up for chart \"" + chosen + "\"; that chart is accepted");
+}
+
+Delivery read(const Book& book, const std::string& unit, const Json& body, Instant now)
 {
     Delivery d;
     d.unit = unit;
@@ -66,6 +94,7 @@ Delivery read(const Book& book, const std::string& unit, const Json& body)
     Json plain = sling;
     plain.erase("model");
     plain.erase("sheet");
+    d.reported = reported_of(book, d.sling_unit, now);
     d.sling = records::read_item(plain).sling.value_or(Sling{});
     d.lugs = lugs_of(doc(book, "model", it.value("model", "")), body, unit);
     return d;
@@ -89,24 +118,13 @@ double greatest_angle(const std::vector<Lug>& lugs)
     return greatest;
 }
 
-// Share of the tag where not all legs are used. Source: EN 818-6, from memory: one of two a half, two of three or four
-// two thirds, one of three or four a third; three of four all of it.
-std::int64_t tag_for(std::int64_t tag, std::int64_t legs, std::size_t used)
-{
-    const auto used_legs = static_cast<std::int64_t>(used);
-    if (used_legs >= legs || (legs == 4 && used_legs == 3))
-        return tag;
-    return legs == 2 ? tag / 2 : tag * used_legs / 3;
-}
-
 Sling used_of(const Delivery& d)
 {
     Sling used = d.sling;
-    const auto all = d.sling.legs.value_or(0);
+    used.legs = static_cast<std::int64_t>(d.lugs.size());
     for (auto* tag : {&used.tag_to_45, &used.tag_to_60})
         if (*tag)
-            *tag = Kilograms{tag_for((*tag)->count(), all, d.lugs.size())};
-    used.legs = static_cast<std::int64_t>(d.lugs.size());
+            *tag = tag_for_fewer_legs(**tag, d.sling.legs.value_or(0), *used.legs);
     return used;
 }
 
@@ -124,17 +142,21 @@ void sling_limits(const Delivery& d, double angle, Results& out)
 {
     const Sling used = used_of(d);
     const Band band = angle <= 45 ? Band::to_45 : Band::to_60;
-    const auto limit = sling_limit(used, band);
+    auto limit = sling_limit(used, band);
+    if (limit && d.reported)
+        limit = std::min(*limit, *d.reported);
     if (!limit)
         return out.refuse(d.sling_unit, "has no limit for " + std::to_string(d.lugs.size()) +
                                             " legs at this angle: tag, chain size or grade is not known");
     const bool heavy = d.load * 100 >= static_cast<double>(limit->count()) * symmetry_percent;
-    const bool halved = heavy && !(is_centred(d) && d.sling.symmetric.value_or(false));
-    out.at_most({"load on the sling", d.sling_unit, up(d.load), "kg",
-                 halved ? "half of the limit, since 80 % of it is reached and symmetry is not confirmed"
-                        : "the lowest of tag and table at this angle, for the legs that are used",
-                 "EN 818-4 table 3; EN 818-6"},
-                halved ? limit->count() / 2 : limit->count());
+    const bool askew = !is_centred(d);
+    const bool halved = (heavy && (askew || !d.sling.symmetric.value_or(false))) || (askew && d.lugs.size() == 4);
+    out.at_most(
+        {"load on the sling", d.sling_unit, up(d.load), "kg",
+         halved ? "half of the limit: the load is off centre, or 80 % of it is reached and symmetry is not confirmed"
+                : "the lowest of tag and table at this angle, for the legs that are used",
+         "EN 818-4 table 3; EN 818-6"},
+        halved ? limit->count() / 2 : limit->count());
 }
 
 void leg_limits(const Delivery& d, std::vector<Lug> lugs, Results& out)
@@ -190,6 +212,7 @@ void machine(const Book& book, const Delivery& d, Results& out)
                         Millimetres{d.body.at("height_mm").get<std::int64_t>()}};
     const auto rated = rated_at(chart, sector_of(d.body.value("over", "both")), at);
     const std::string on = d.body.at("machine").get<std::string>();
+    refuse_left_out_hitch(book, d, chart, out);
     if (!rated)
         return out.refuse(on, "the lift is off the chart");
     out.at_most({"load on the machine", on, up(d.on_hook), "kg", "as delivered, sling and what hangs with it",
@@ -199,27 +222,50 @@ void machine(const Book& book, const Delivery& d, Results& out)
 
 } // namespace
 
-PlanWork work_out_unloading(const Book& book, const std::string& unit, const Json& given)
+namespace {
+
+// Out of date, quarantined, off hire: what stops a lift with it at any place.
+std::vector<PlanStop> stops_of(const Book& book, const Delivery& d, Instant now)
+{
+    std::vector<std::string> gear{d.body.at("machine").get<std::string>(), d.sling_unit};
+    for (const Json& each : d.body.value("hangs", Json::array()))
+        gear.push_back(each.get<std::string>());
+    const Day today = local_day(now, zone_of(book, current_site(book)));
+    std::vector<PlanStop> stops;
+    for (const std::string& each : gear) {
+        const Question question = unit_question(book, each, now, today);
+        for (const Finding& finding : decide(question).findings)
+            if (weight(finding.code) == Weight::stop && finding.about == question.items.front().tag &&
+                (row(finding.code) == Row::exam || finding.code == Code::unit_quarantined ||
+                 finding.code == Code::unit_off_hire || finding.code == Code::unit_scrapped))
+                stops.push_back({"", question, finding});
+    }
+    return stops;
+}
+
+} // namespace
+
+PlanWork work_out_unloading(const Book& book, const std::string& unit, const Json& given, Instant now)
 {
     Json body = given;
     body.erase("results");
-    const Delivery d = read(book, unit, body);
+    const Delivery d = read(book, unit, body, now);
     Results out;
     out.add({"mass as delivered", unit, up(d.load), "kg", "as on record", "delivery note or plate"});
     slings(d, out);
     machine(book, d, out);
     out.say("the machine stands", unit, body.at("stands_at").get<std::string>(), "as planned", "the plan's");
     body["results"] = out.take();
-    return {std::move(body), std::move(out.refusals), {}};
+    return {std::move(body), std::move(out.refusals), stops_of(book, d, now)};
 }
 
-void check_unloading(const Book& book, const std::string& unit, const Json& body)
+void check_unloading(const Book& book, const std::string& unit, const Json& body, Instant now)
 try {
-    const PlanWork work = work_out_unloading(book, unit, body);
+    const PlanWork work = work_out_unloading(book, unit, body, now);
     if (body.value("results", Json{}) != work.body.at("results"))
         throw FormError{"results: are not what this plan gives; `cotter plan --unloading` works them out"};
     if (!work.fits())
-        throw FormError{"results: the delivery does not fit: " + work.refusals.front()};
+        throw FormError{"results: the delivery does not fit; `cotter plan --unloading` says why"};
 } catch (const NotFound& e) {
     throw FormError{e.what()};
 }

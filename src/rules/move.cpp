@@ -29,7 +29,7 @@ Spot laid_at(const MoveAsked& asked)
 // How far the combined centre of gravity may stand out from the arm-nose pin.
 double swung_out(const MoveAsked& asked)
 {
-    return asked.rigid ? asked.centre_below_pin * std::sin(radians(asked.greatest_tilt)) : 0;
+    return asked.rigid ? asked.centre_below_pin * std::sin(radians(std::min(asked.greatest_tilt, 90.0))) : 0;
 }
 
 // The pin's height with the pipe's underside at a level.

@@ -116,4 +116,11 @@ std::optional<Kilograms> sling_limit(const Sling& sling, Band band)
     return table ? std::optional{std::min(*tag, *table)} : std::nullopt;
 }
 
+Kilograms tag_for_fewer_legs(Kilograms tag, std::int64_t legs, std::int64_t used)
+{
+    if (used >= legs || (legs == 4 && used == 3))
+        return tag;
+    return Kilograms{legs == 2 ? tag.count() / 2 : tag.count() * used / 3};
+}
+
 } // namespace cotter::rules

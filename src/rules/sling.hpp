@@ -32,4 +32,8 @@ double spread_angle_degrees(double half_spread_mm, double leg_length_mm);
 // What the sling itself allows at its angle: the lowest of tag and table; nothing if either that must be there is not.
 std::optional<Kilograms> sling_limit(const Sling& sling, Band band);
 
+// What a tag's limit is where fewer legs are used than it is for: one of two a half; of three or four, two are two
+// thirds and one is a third; three of four is all of it. Rounded down. Source: EN 818-6, from memory.
+Kilograms tag_for_fewer_legs(Kilograms tag, std::int64_t legs, std::int64_t used);
+
 } // namespace cotter::rules

@@ -11,6 +11,10 @@ using rules::HoldPoint;
 
 namespace {
 
+// Away from the favourable side: a distance kept is never shown less than it is, a wind never more.
+std::string metres_kept(std::int64_t mm) { return metres((mm + 99) / 100 * 100); }
+std::string wind_under(std::int64_t mm_s) { return fmt::format("{}.{} m/s", mm_s / 1000, mm_s % 1000 / 100); }
+
 std::string degrees(double angle) { return fmt::format("{:g}\u00b0", angle); }
 
 // One point's lines; those of the whole card only are left out of the short one.
@@ -41,22 +45,24 @@ std::vector<CardLine> before_grip(const CardFacts& f)
 {
     Lines lines{f};
     lines.always("Maker and size read on the pipe: " + f.pipe, "Another pipe: this answer ends. Ask for that one.");
+    if (f.has_trench && !f.place.empty())
+        lines.always("Tracks on mark " + f.place, "Stand on the mark, or ask for the mark where you stand.");
     const bool dry = f.faces_dry.value_or(false);
     lines.always(dry ? "Gripping faces and barrel clean and dry" : "Gripping faces and barrel clean",
                  dry ? "Clean and dry both before they touch." : "Clean both before they touch.");
-    lines.always(f.zone_mm ? "Nobody within " + metres(*f.zone_mm) + " of the slew axis" : "Nobody inside the zone",
+    lines.always(f.zone_mm ? "Nobody within " + metres_kept(*f.zone_mm) + " of the slew axis"
+                           : "Nobody inside the zone",
                  "Wait. Nothing is gripped while anybody is inside.");
     if (f.setting)
         lines.first_time("Set to " + *f.setting + ", its keeper in",
                          "Leave the pipe. Report it, and look at the setting.");
     if (f.wind_limit_mm_s)
-        lines.first_time(fmt::format("Wind under {:.1f} m/s", static_cast<double>(*f.wind_limit_mm_s) / 1000),
-                         "Wait for less wind.");
+        lines.first_time("Wind under " + wind_under(*f.wind_limit_mm_s), "Wait for less wind.");
     if (!f.light.empty())
         lines.first_time("Light: " + f.light, "Wait for the light.");
     for (const auto& each : f.near)
-        lines.first_time(each.what + ": keep " + metres(each.least_mm) + " (" + each.whose_rule + ")",
-                         "Do not lift. Tell the supervisor.");
+        lines.always(each.what + ": keep " + metres_kept(each.least_mm) + " (" + each.whose_rule + ")",
+                     "Do not lift. Tell the supervisor.");
     lines.own(HoldPoint::before_grip);
     return lines.take();
 }
@@ -78,6 +84,7 @@ std::vector<CardLine> at_trench(const CardFacts& f)
     Lines lines{f};
     if (!f.has_trench) {
         lines.always("Over where it is laid, nobody beneath", "Hold it low. Set it down beside.");
+        lines.own(HoldPoint::at_trench);
         return lines.take();
     }
     lines.always(f.place.empty() ? "Tracks on their mark" : "Tracks on mark " + f.place,

@@ -219,3 +219,15 @@ TEST_CASE("A sling over 60 degrees stops the lightest lift")
     question.items[1].sling->angle = rules::Millidegrees{60'001};
     CHECK(finds(question, Code::sling_angle));
 }
+
+// Source: EN 818-6 annex A, one leg of two, two and one of three or four; from memory.
+TEST_CASE("Fewer legs than the tag is for: a half, two thirds, a third")
+{
+    CHECK(tag_for_fewer_legs(2'800_kg, 2, 2) == 2'800_kg);
+    CHECK(tag_for_fewer_legs(2'800_kg, 2, 1) == 1'400_kg);
+    for (const std::int64_t legs : {3, 4}) {
+        CHECK(tag_for_fewer_legs(4'250_kg, legs, 3) == 4'250_kg);
+        CHECK(tag_for_fewer_legs(4'250_kg, legs, 2) == 2'833_kg);
+        CHECK(tag_for_fewer_legs(4'250_kg, legs, 1) == 1'416_kg);
+    }
+}

@@ -26,7 +26,7 @@ inline void issue_deepest_run(db::Store& store)
     records::Json body = deepest_run_sheet();
     body["site"] = desk::current_site(store);
     body["issue"] = 1;
-    body = desk::work_out_plan(store, body, hand.at).body;
+    body = desk::work_out_plan(store, "plan-2", body, hand.at).body;
     body["issued"] = body["signed"] = true;
     std::vector<records::Entry> entries{desk::entry(hand, "lift_plan", "plan-2", body)};
     desk::write(store, entries);

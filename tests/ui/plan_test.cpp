@@ -176,3 +176,23 @@ TEST_CASE("a number out of its range is not taken, and says what is")
     rig.tap("Take it");
     CHECK(rig.shows("90 kPa"));
 }
+
+TEST_CASE("how a delivery is unloaded is planned by touch")
+{
+    SampleBook sample;
+    Rig rig{sample.store(), ui::Door::site};
+    for (const char* each : {"Plans", "A delivery", "CL-02", "J. Quill (invented)"}) {
+        for (int pages = 0; !rig.target(each) && rig.target("More") && pages < 8; ++pages)
+            rig.tap("More");
+        rig.tap(each);
+    }
+    std::ifstream in{COTTER_SOURCE "/sample_site/plan_sheets/unloading_cl-02.json"};
+    Typist{rig, sample.store()}.part(records::find_kind("unloading_plan")->schema, Json::parse(in)["body"]);
+    rig.tap("Work it out");
+    CHECK(rig.shows("It fits"));
+    CHECK(rig.shows("420 kg"));
+    rig.tap("Issue it");
+    const auto record = sample.store().newest("unloading_plan", 1).front().entry;
+    CHECK(record.about == "cl-02");
+    CHECK(record.who == "quill");
+}
