@@ -213,7 +213,7 @@ void Cab::work(Sheet& sheet)
     const CabSheet view = cab_sheet(outside_, asked(), question_, decision_);
     const auto pressed = ui::draw(sheet, view, first_);
     if (pressed && is_settled())
-        act(*pressed, view, cab_rows(sheet));
+        act(*pressed, view, cab_rows(sheet, view));
 }
 
 void Cab::act(const CabPressed& pressed, const CabSheet& view, std::size_t fit)

@@ -132,7 +132,8 @@ void Cab::load_up(Sheet& sheet)
                   {},
                   {{"Set down, laid", "", figures::Sign::in_order}, {"Set down, not laid", "", std::nullopt}},
                   ""};
-    for (const words::CardPoint& point : known ? short_card_ : std::vector<words::CardPoint>{})
+    for (const words::CardPoint& point :
+         known ? (is_whole_card_ ? card_ : short_card_) : std::vector<words::CardPoint>{})
         if (!point.by_touch)
             view.points.push_back(point);
     const auto pressed = ui::draw(sheet, view);

@@ -85,7 +85,23 @@ std::optional<CabPressed::What> draw_buttons(Sheet& sheet, const CabSheet& view,
 
 } // namespace
 
-std::size_t cab_rows(const Sheet& sheet) { return rows_that_fit(places(sheet).rows); }
+namespace {
+
+// Under MAY LIFT stands what the answer is for; the findings begin below it.
+Box rows_box(const Sheet& sheet, const CabSheet& view)
+{
+    constexpr double under = 31;
+    Box rows = places(sheet).rows;
+    if (!view.under.empty()) {
+        rows.y += under;
+        rows.h -= under;
+    }
+    return rows;
+}
+
+} // namespace
+
+std::size_t cab_rows(const Sheet& sheet, const CabSheet& view) { return rows_that_fit(rows_box(sheet, view)); }
 
 std::optional<CabPressed> draw(Sheet& sheet, const CabSheet& view, std::size_t first)
 {
@@ -93,13 +109,9 @@ std::optional<CabPressed> draw(Sheet& sheet, const CabSheet& view, std::size_t f
     const Places at = places(sheet);
     sheet.fill({0, 0, sheet.width(), sheet.height()}, day.ground);
     draw(sheet, view.plate, at.plate);
-    Box rows = at.rows;
-    if (!view.under.empty()) {
-        draw_under(sheet, view, rows);
-        rows.y += 31;
-        rows.h -= 31;
-    }
-    if (const auto row = draw(sheet, view.rows, first, rows))
+    if (!view.under.empty())
+        draw_under(sheet, view, at.rows);
+    if (const auto row = draw(sheet, view.rows, first, rows_box(sheet, view)))
         pressed =
             *row == view.rows.size() ? CabPressed{CabPressed::What::more} : CabPressed{CabPressed::What::row, *row};
     draw_picture(sheet, view, at.picture);

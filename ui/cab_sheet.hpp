@@ -16,6 +16,6 @@ struct CabPressed {
 std::optional<CabPressed> draw(Sheet& sheet, const CabSheet& view, std::size_t first);
 
 // How many rows the sheet shows at once, "more" included.
-std::size_t cab_rows(const Sheet& sheet);
+std::size_t cab_rows(const Sheet& sheet, const CabSheet& view);
 
 } // namespace cotter::ui

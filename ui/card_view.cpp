@@ -10,38 +10,55 @@ namespace {
 
 constexpr double side = 4, buttons_mm = 25, after_line = 1.8, after_point = 2.6;
 
-// Fills boxes from the top, one after the other.
+struct Letters {
+    Letter asks, if_not;
+};
+
+// Fills boxes from the top, one after the other; without a sheet to draw on it only measures.
 class Columns {
 public:
-    Columns(Sheet& sheet, std::vector<Box> boxes, Letter asks) : sheet_{sheet}, boxes_{std::move(boxes)}, asks_{asks} {}
+    Columns(const Sheet& measure, Sheet* draw_on, std::vector<Box> boxes, Letters letters)
+        : measure_{measure}, sheet_{draw_on}, boxes_{std::move(boxes)}, letters_{letters}
+    {
+    }
 
     void title(const std::string& text)
     {
         make_room(15);
         const Box& at = boxes_[box_];
-        sheet_.line(at.x, at.y + down_, at.x + at.w, at.y + down_, thin_mm);
-        down_ += 2 + sheet_.wrapped({at.x, at.y + down_ + 2, at.w, 0}, Letter::bold, text, 2);
+        if (sheet_)
+            sheet_->line(at.x, at.y + down_, at.x + at.w, at.y + down_, thin_mm);
+        down_ += 2;
+        put(Letter::bold, text);
     }
 
     void line(const words::CardLine& line)
     {
-        constexpr int most = 4;
-        make_room(height_of(line));
-        const Box& at = boxes_[box_];
-        down_ += sheet_.wrapped({at.x, at.y + down_, at.w, 0}, asks_, line.ask, most);
-        down_ +=
-            sheet_.wrapped({at.x, at.y + down_, at.w, 0}, Letter::second, "If not: " + line.if_not, most, day.second) +
-            after_line;
+        const std::string if_not = "If not: " + line.if_not;
+        make_room(height_of(letters_.asks, line.ask) + height_of(letters_.if_not, if_not));
+        put(letters_.asks, line.ask);
+        put(letters_.if_not, if_not);
+        down_ += after_line;
     }
 
     void gap() { down_ += after_point; }
+    bool fits() const { return fits_; }
 
 private:
-    double height_of(const words::CardLine& line) const
+    double height_of(Letter letter, const std::string& text) const
     {
-        const double w = boxes_[box_].w;
-        return capital_mm(asks_) * 1.72 * sheet_.lines_of(asks_, line.ask, w) +
-               capital_mm(Letter::second) * 1.72 * sheet_.lines_of(Letter::second, "If not: " + line.if_not, w);
+        return capital_mm(letter) * 1.72 * measure_.lines_of(letter, text, boxes_[box_].w);
+    }
+
+    void put(Letter letter, const std::string& text)
+    {
+        constexpr int most = 12;
+        const Box& at = boxes_[box_];
+        if (sheet_)
+            sheet_->wrapped({at.x, at.y + down_, at.w, 0}, letter, text, most,
+                            letter == letters_.if_not ? day.second : day.ink);
+        down_ += height_of(letter, text);
+        fits_ = fits_ && down_ <= at.h + 0.1;
     }
 
     void make_room(double height)
@@ -52,12 +69,37 @@ private:
         }
     }
 
-    Sheet& sheet_;
+    const Sheet& measure_;
+    Sheet* sheet_;
     std::vector<Box> boxes_;
-    Letter asks_;
+    Letters letters_;
     std::size_t box_ = 0;
     double down_ = 0;
+    bool fits_ = true;
 };
+
+bool fill(Columns& columns, const std::vector<words::CardPoint>& points)
+{
+    for (const words::CardPoint& point : points) {
+        columns.title(point.title);
+        for (const words::CardLine& line : point.lines)
+            columns.line(line);
+        columns.gap();
+    }
+    return columns.fits();
+}
+
+// As large as fits: nothing of a card is left out.
+Letters letters_for(const Sheet& sheet, const std::vector<words::CardPoint>& points, const std::vector<Box>& boxes)
+{
+    for (const Letters each : {Letters{Letter::bold, Letter::text}, Letters{Letter::text, Letter::second},
+                               Letters{Letter::second, Letter::small}}) {
+        Columns measured{sheet, nullptr, boxes, each};
+        if (fill(measured, points))
+            return each;
+    }
+    return {Letter::small, Letter::small};
+}
 
 struct CardPlaces {
     Box plate, note, buttons;
@@ -108,13 +150,8 @@ std::optional<std::size_t> draw(Sheet& sheet, const CardView& view)
     const bool stops = view.plate.load_up && !view.plate.may_lift; // then it is what matters
     sheet.wrapped({at.note.x, at.note.y, at.note.w, 0}, stops ? Letter::heading : Letter::bold, view.note,
                   sheet.is_narrow() ? 2 : 3);
-    Columns columns{sheet, at.columns, view.points.size() == 1 ? Letter::bold : Letter::text};
-    for (const words::CardPoint& point : view.points) {
-        columns.title(point.title);
-        for (const words::CardLine& line : point.lines)
-            columns.line(line);
-        columns.gap();
-    }
+    Columns columns{sheet, &sheet, at.columns, letters_for(sheet, view.points, at.columns)};
+    fill(columns, view.points);
     return draw_card_buttons(sheet, view, at.buttons);
 }
 

@@ -20,7 +20,12 @@ public:
     enum class Left { nothing, back, done };
     Left draw(Sheet& sheet, const std::string& person);
     const records::Json& body() const { return body_; }
-    void say(const std::string& why) { said_ = why; } // over the lines: what was not accepted
+    void say(const std::string& why) // and back to the top, where it stands
+    {
+        said_ = why;
+        scrolls_.back() = {};
+    }
+    // over the lines: what was not accepted
 
 private:
     struct Line {

@@ -49,13 +49,12 @@ void LaidPage::draw_line(Sheet& sheet, const desk::LaidPipe& laid, const Box& bo
     sheet.wrapped({box.x + text_left, box.y + 8.4, half, 0}, Letter::second,
                   sheet.cut(Letter::second, how_it_lies(laid), half, 2), 2, day.second);
     if (laid.joint_mm && laid.joint_greatest_mm && !sheet.is_narrow())
-        sheet.figure(figures::range_line(static_cast<double>(*laid.joint_mm),
-                                         static_cast<double>(laid.joint_least_mm.value_or(0)),
-                                         static_cast<double>(*laid.joint_greatest_mm),
-                                         "joint " + std::to_string(*laid.joint_mm) + " mm, maker's " +
-                                             std::to_string(laid.joint_least_mm.value_or(0)) + " to " +
-                                             std::to_string(*laid.joint_greatest_mm),
-                                         w - half),
+        sheet.figure(figures::range_line(
+                         static_cast<double>(*laid.joint_mm), static_cast<double>(laid.joint_least_mm.value_or(0)),
+                         static_cast<double>(*laid.joint_greatest_mm),
+                         std::to_string(*laid.joint_mm) + " mm, " + std::to_string(laid.joint_least_mm.value_or(0)) +
+                             " to " + std::to_string(*laid.joint_greatest_mm),
+                         w - half),
                      box.x + text_left + half, box.y + 4);
     sheet.line(box.x, box.y + box.h, box.x + box.w, box.y + box.h, thin_mm, day.rule);
 }

@@ -30,7 +30,8 @@ PlanNumbers::Line PlanNumbers::line_of(const records::Book& book, const Json& re
     if (result.contains("limit")) {
         line.measured = result.at("value").get<double>();
         line.limit = result.at("limit").get<double>();
-        line.value += ", limit " + std::to_string(result.at("limit").get<std::int64_t>());
+        line.value +=
+            ", " + result.value("limit_is", "limit") + " " + std::to_string(result.at("limit").get<std::int64_t>());
     }
     return line;
 }

@@ -30,7 +30,7 @@ private:
     void form(Sheet& sheet);
     void worked(Sheet& sheet);
     void issued(Sheet& sheet);
-    void show(const records::Json& plan);
+    void show(records::Json plan);
     void draw_from(const records::Json& plan, std::vector<std::string>& without);
     void begin(const std::string& person);
     void work_out();

@@ -96,7 +96,7 @@ void print_result(const Json& each)
     else
         std::cout << each.at("value") << (each.value("unit", "").empty() ? "" : " ") << each.value("unit", "");
     if (each.contains("limit"))
-        std::cout << " (limit " << each.at("limit") << ")";
+        std::cout << " (" << each.value("limit_is", "limit") << " " << each.at("limit") << ")";
     std::cout << ". " << each.at("formula").get<std::string>() << " [" << each.at("source").get<std::string>() << "]\n";
 }
 
@@ -162,6 +162,8 @@ int unload(const Options& options)
         print({{"plan", work.body}, {"does_not_fit", why_not}, {"fits", work.fits()}, {"issued", issues}}, true);
     else
         print_lines(work.body.at("results"), why_not);
+    if (issues && !options.writer.json)
+        std::cout << "Issued\n";
     const int read = shown_from(session.store());
     return work.fits() ? read : negative;
 }

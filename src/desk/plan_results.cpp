@@ -18,12 +18,12 @@ void Results::add(const Result& result) { list_.push_back(json_of(result)); }
 
 void Results::at_most(const Result& result, std::int64_t limit)
 {
-    check(result, limit, result.value <= limit, "at most ");
+    check(result, limit, result.value <= limit, "at most");
 }
 
 void Results::at_least(const Result& result, std::int64_t limit)
 {
-    check(result, limit, result.value >= limit, "at least ");
+    check(result, limit, result.value >= limit, "at least");
 }
 
 void Results::say(const std::string& what, const std::string& about, const std::string& says,
@@ -44,10 +44,11 @@ void Results::check(const Result& result, std::int64_t limit, bool holds, const 
 {
     Json each = json_of(result);
     each["limit"] = limit;
+    each["limit_is"] = accepted;
     list_.push_back(std::move(each));
     if (!holds)
         refuse(result.about, result.what + " " + std::to_string(result.value) + " " + result.unit + "; " + accepted +
-                                 std::to_string(limit) + " is accepted");
+                                 " " + std::to_string(limit) + " is accepted");
 }
 
 } // namespace cotter::desk

@@ -68,7 +68,7 @@ void read_base(PlanSheet& plan)
     plan.standing = {real(*mass), number(base, "centre_ahead_mm"), 0, 0};
 }
 
-PlannedPipe run_of(const Book& book, const Json& run)
+PlannedPipe run_of(const Book& book, const Json& run, std::size_t place)
 {
     PlannedPipe planned;
     planned.id = run.at("pipe").get<std::string>();
@@ -79,6 +79,8 @@ PlannedPipe run_of(const Book& book, const Json& run)
     planned.pipes = run.at("pipes").get<int>();
     for (const std::size_t each : run.value("after", std::vector<std::size_t>{}))
         planned.after.push_back(each - 1);
+    if (!run.contains("after") && place > 0)
+        planned.after.push_back(place - 1); // as drawn
     return planned;
 }
 
@@ -119,9 +121,10 @@ PlanSheet read_plan_sheet(const Book& book, const Json& sheet, Instant now)
     plan.gear.no_sling = sheet.value("hangs", Json::array()).empty();
     read_chart(book, plan);
     read_set_up(book, plan);
+    plan.coupled_hitch = doc(book, "coupling", plan.machine).value("hitch", "");
     plan.gear.move = hanging_of(sheet.at("hanging"));
     for (const Json& run : sheet.at("runs"))
-        plan.runs.push_back(run_of(book, run));
+        plan.runs.push_back(run_of(book, run, plan.runs.size()));
     read_base(plan);
     if (const Json model = doc(book, "model", known_unit(book, plan.attachment).value("model", ""));
         model.contains("entry_tilt_mdeg"))

@@ -29,6 +29,7 @@ struct PlanSheet {
     rules::Weights standing; // without a load
     rules::Footprint footprint;
     std::optional<double> tail_swing;
+    std::string coupled_hitch;                   // on the machine, by the record; "" for none
     std::string chart_chosen;                    // by the machine's set-up
     std::optional<std::int64_t> entry_tilt_mdeg; // that the attachment's model asks for
     std::int64_t slope_mdeg = 0;                 // that the chart allows

@@ -50,10 +50,10 @@ void way(const PlanSheet& plan, const PlannedPipe& run, Results& out)
 {
     const Threading found = thread(passage_of(plan, run.pipe));
     if (found.way == Way::none)
-        out.refuse(run.id,
-                   "does not go down between the struts with its attachment" +
-                       (found.gap_needed ? "; a gap of " + std::to_string(up(*found.gap_needed)) + " mm would do"
-                                         : std::string{}));
+        out.refuse(run.id, "does not go down between the struts with its attachment" +
+                               (found.gap_needed ? "; at least " + std::to_string(up(*found.gap_needed)) +
+                                                       " mm between them is needed"
+                                                 : std::string{}));
     out.say("way between the struts", run.id, std::string{rules::name(found.way)}, "rectangle of pipe and attachment",
             geometry);
     const auto asked = path_in_trench(plan, run.pipe);
@@ -105,6 +105,22 @@ void laid_end(const PlanSheet& plan, Results& out)
                                  std::to_string(-gap) + " to " + std::to_string(gap) + ", is accepted");
 }
 
+// Struts hold the sides, so they are in the trench.
+void strut_levels(const PlanSheet& plan, Results& out)
+{
+    const Json& trench = plan.sheet.at("trench");
+    const auto depth = trench.at("depth_mm").get<std::int64_t>();
+    std::vector<std::int64_t> levels{trench.at("strut_level_mm").get<std::int64_t>()};
+    for (const Json& each : trench.value("higher_struts_mm", Json::array()))
+        levels.push_back(each.get<std::int64_t>());
+    for (const std::int64_t each : levels)
+        if (each >= depth)
+            out.refuse("trench", "a strut " + std::to_string(each) + " mm over the bed is above the ground; under " +
+                                     std::to_string(depth) + " is accepted");
+    out.say("between the struts, not worked out", "", "the arm and the hitch above the attachment",
+            "look at the drawing and keep them clear", "the planner's");
+}
+
 // A tilt that the model asks for makes the plan length longer at first.
 void entry_tilt(const PlanSheet& plan, const PlannedPipe& run, Results& out)
 {
@@ -151,16 +167,25 @@ std::optional<PathAsked> path_in_trench(const PlanSheet& plan, const Pipe& pipe)
 void plan_trench(const PlanSheet& plan, Results& out)
 {
     const Json& trench = plan.sheet.at("trench");
+    if (!trench.contains("someone_enters"))
+        out.refuse("trench", "someone_enters is not given: does somebody go in?");
+    if (trench.value("someone_enters", true) && trench.value("support", "").empty())
+        out.refuse("trench", "somebody goes in, and support does not say how the sides are held");
     if (trench.value("someone_enters", true) && trench.value("waits_at", "").empty())
         out.refuse("trench", "somebody goes in, and waits_at does not say where they stand until the pipe bears");
     std::set<std::string> seen;
     const bool told = !is_open(trench) && is_told(plan, out);
-    if (told)
+    if (told) {
         laid_end(plan, out);
+        strut_levels(plan, out);
+    }
     for (const PlannedPipe& run : plan.runs) {
         if (!seen.insert(run.id).second)
             continue;
         width(plan, run, out);
+        out.at_least({"depth of the trench", run.id, trench.at("depth_mm").get<std::int64_t>(), "mm",
+                      "the least is the pipe over all", geometry},
+                     up(outside(run.pipe)));
         if (!told)
             continue;
         way(plan, run, out);

@@ -54,6 +54,15 @@ void refuse_unsaid(const PlanSheet& plan, const Json& body, Results& out)
                                       {"around", "overhead lines and buried services; an empty list says none"}})
         if (!plan.sheet.contains(field))
             out.refuse("", std::string{field} + " is not given: " + hint);
+    if (body.value("last_day", "9") < body.value("first_day", ""))
+        out.refuse("", "last_day is before first_day");
+    if (body.value("sequence", Json::array({""})).empty() || body.value("roles", Json{{"", true}}).empty())
+        out.refuse("", "sequence and roles are empty; the steps and who is needed are asked for");
+    if (const std::string coupled = plan.coupled_hitch; coupled != plan.sheet.value("hitch", ""))
+        out.refuse(plan.machine,
+                   coupled.empty()
+                       ? "has no hitch coupled by the record; the worksheet names one"
+                       : "has " + coupled + " coupled by the record; the worksheet's hitch is another or left out");
     for (const Json& stand : plan.sheet.at("stands"))
         if (stand.at("id") == "")
             out.refuse("", "a standing place has no mark");

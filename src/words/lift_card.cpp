@@ -31,8 +31,10 @@ public:
     void own(HoldPoint at)
     {
         for (const auto& each : facts_.own)
-            if (each.at == at)
+            if (each.at == at && at == HoldPoint::before_grip)
                 first_time(each.ask, each.if_not);
+            else if (each.at == at)
+                always(each.ask, each.if_not); // with the load up each is asked each time
     }
     std::vector<CardLine> take() { return std::move(lines_); }
 
@@ -50,9 +52,10 @@ std::vector<CardLine> before_grip(const CardFacts& f)
     const bool dry = f.faces_dry.value_or(false);
     lines.always(dry ? "Gripping faces and barrel clean and dry" : "Gripping faces and barrel clean",
                  dry ? "Clean and dry both before they touch." : "Clean both before they touch.");
-    lines.always(f.zone_mm ? "Nobody within " + metres_kept(*f.zone_mm) + " of the slew axis"
-                           : "Nobody inside the zone",
-                 "Wait. Nothing is gripped while anybody is inside.");
+    const std::string but = f.has_trench && f.someone_enters ? ", but for who waits in the trench" : "";
+    lines.always(
+        (f.zone_mm ? "Nobody within " + metres_kept(*f.zone_mm) + " of the slew axis" : "Nobody inside the zone") + but,
+        "Wait. Nothing is gripped while anybody else is inside.");
     if (f.setting)
         lines.first_time("Set to " + *f.setting + ", its keeper in",
                          "Leave the pipe. Report it, and look at the setting.");
@@ -90,8 +93,9 @@ std::vector<CardLine> at_trench(const CardFacts& f)
     lines.always(f.place.empty() ? "Tracks on their mark" : "Tracks on mark " + f.place,
                  "Keep the load low, set it down on the bank, and stand the machine right.");
     if (f.someone_enters)
-        lines.always(f.waits_at.empty() ? "Nobody beneath" : "Whoever is in the trench stands at " + f.waits_at,
-                     "Hold on the bank's side, low, until they stand there.");
+        lines.always(f.waits_at.empty() ? "Nobody beneath, and whoever is in the trench well clear"
+                                        : "Whoever is in the trench stands at " + f.waits_at,
+                     "Hold on the bank's side, low, until it is so.");
     else
         lines.always("Nobody in the trench", "Hold on the bank's side, low, until it is empty.");
     if (!f.route.empty())
@@ -100,8 +104,8 @@ std::vector<CardLine> at_trench(const CardFacts& f)
         lines.always("Tilted to " + degrees(*f.entry_tilt) + " to go in",
                      "Bring it back over the bank, then set it down.");
     if (f.is_strutted && f.tilt_limit)
-        lines.first_time("Between the struts never over " + degrees(*f.tilt_limit) + ", clear all round",
-                         "Stop, up the same way, out over the bank.");
+        lines.always("Between the struts never over " + degrees(*f.tilt_limit) + ", clear all round",
+                     "Stop, up the same way, out over the bank.");
     lines.own(HoldPoint::at_trench);
     return lines.take();
 }
