@@ -102,7 +102,6 @@ private:
     Choice states_choice(const std::string& question) const;
     std::string hitch() const;
     desk::LiftAsked asked() const;
-    std::string count_in_words() const;
     std::vector<records::Json> marks() const; // of all plans in force
 
     const Outside& outside_;
@@ -117,8 +116,9 @@ private:
     std::vector<desk::CheckAnswer> answers_;
     std::optional<rules::Finding> explained_;
     std::string answered_, reported_, lift_;
-    std::vector<words::CardPoint> card_, short_card_; // the short one stands there while the load is up
-    std::size_t point_ = 0;                           // of the card
+    std::vector<words::CardPoint> card_; // of the lift that was asked for
+    std::string count_;                  // of pipes laid, when it was asked for
+    std::size_t point_ = 0;              // of the card
     bool is_whole_card_ = true;
     std::string what_then_; // where a hold point fails
     records::Receipt receipt_;

@@ -26,18 +26,12 @@ void Cab::ask_for_lift()
 
 void Cab::begin_card()
 {
-    rules::CardFacts facts = desk::card_facts(outside_.book, asked());
+    const rules::CardFacts facts = desk::card_facts(outside_.book, asked(), question_);
     is_whole_card_ = facts.first_of_type;
     card_ = words::lift_card(facts);
-    facts.first_of_type = false;
-    short_card_ = words::lift_card(facts);
     point_ = 0;
-}
-
-std::string Cab::count_in_words() const
-{
-    const int all = desk::laid_this_shift(outside_.book), of_it = desk::laid_this_shift(outside_.book, pipe_);
-    return "Laid this shift: " + std::to_string(all) + ", of this pipe " + std::to_string(of_it);
+    count_ = "Laid this shift: " + std::to_string(desk::laid_this_shift(outside_.book)) + ", of this pipe " +
+             std::to_string(desk::laid_this_shift(outside_.book, pipe_));
 }
 
 // Before the load is up, point by point; the whole card for the first lift of a type.
@@ -99,7 +93,7 @@ void Cab::lift(Sheet& sheet)
     Choice choice{"", "", {}, true, "Not lifted", sheet_view.plate};
     for (const std::string& line : sheet_view.under)
         choice.hint += line + ". ";
-    choice.hint += count_in_words() + ".";
+    choice.hint += count_ + ".";
     if (decision_.may_lift()) {
         choice.options.push_back({"Load is up", "no touch until it is down", figures::Sign::to_do});
         choice.options.push_back({"Lift done", "the pipe is laid", figures::Sign::in_order});
@@ -126,14 +120,13 @@ void Cab::load_up(Sheet& sheet)
         think();
     const bool known = !machine_.empty(), may_lift = known && decision_.may_lift();
     CardView view{{may_lift, true, may_lift ? "No touch until it is down" : "By the record a load hangs"},
-                  may_lift ? "On the signaller's signal, nobody inside the zone. " + count_in_words()
+                  may_lift ? "On the signaller's signal, nobody inside the zone. " + count_
                   : known  ? "Set down safely, then stop."
                            : "If a load hangs, set it down safely, then stop.",
                   {},
                   {{"Set down, laid", "", figures::Sign::in_order}, {"Set down, not laid", "", std::nullopt}},
                   ""};
-    for (const words::CardPoint& point :
-         known ? (is_whole_card_ ? card_ : short_card_) : std::vector<words::CardPoint>{})
+    for (const words::CardPoint& point : known ? card_ : std::vector<words::CardPoint>{})
         if (!point.by_touch)
             view.points.push_back(point);
     const auto pressed = ui::draw(sheet, view);

@@ -127,4 +127,13 @@ std::vector<std::string> ids_for(const records::Book& book, const Json& schema)
     return ids;
 }
 
+Json fields_of(const Json& schema, const Json& body)
+{
+    Json kept = Json::object();
+    for (const auto& [field, value] : body.items())
+        if (schema.at("properties").contains(field))
+            kept[field] = value;
+    return kept;
+}
+
 } // namespace cotter::ui

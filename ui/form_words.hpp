@@ -21,6 +21,9 @@ std::string name_of(const records::Json& schema, const std::string& field); // "
 std::string value_in_words(const records::Book& book, const records::Json& schema, const std::string& field,
                            const records::Json& value);
 
+// Those fields of a body that a schema has.
+records::Json fields_of(const records::Json& schema, const records::Json& body);
+
 // What may be chosen for a field that names something of the book: ids, newest facts last in their own order.
 std::vector<std::string> ids_for(const records::Book& book, const records::Json& schema);
 

@@ -30,9 +30,8 @@ void NumberPad::keys(Sheet& sheet, const Words& words, double x, double y, doubl
         if (const char digit = static_cast<char>('1' + i);
             sheet.button(std::string(1, digit), {x + i % 3 * step_x, y + i / 3 * step_y, w, glove.target}))
             press(digit, words);
-    const char* more = words.point ? "." : words.sign ? "\u00b1" : "";
-    if (*more && sheet.button(more, {x, y + 3 * step_y, w, glove.target}))
-        press(words.point ? '.' : '-', words);
+    if (words.point && sheet.button(".", {x, y + 3 * step_y, w, glove.target}))
+        press('.', words);
     if (sheet.button("0", {x + step_x, y + 3 * step_y, w, glove.target}))
         press('0', words);
     if (sheet.button("Rub out", {x + 2 * step_x, y + 3 * step_y, w, glove.target}) && !typed.empty())
@@ -57,6 +56,8 @@ std::optional<std::size_t> NumberPad::draw(Sheet& sheet, const Words& words)
     sheet.frame(line, thick_mm);
     const double used = sheet.text(line.x + 3, line.y + 4, Letter::heading, typed);
     sheet.text(line.x + 6 + used, line.y + 5.5, Letter::text, words.unit, day.second);
+    if (words.sign && sheet.button("\u00b1", {edge_mm, line.y + line.h + glove.gap, glove.target, glove.target}))
+        press('-', words);
     const double bottom = sheet.height() - title_height(sheet);
     const double low = bottom - (wide ? 6 : glove.target + 2 * glove.gap + 6);
     keys(sheet, words, wide ? sheet.width() - keys_mm - edge_mm : edge_mm, low - pad_h, key_w);

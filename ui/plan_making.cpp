@@ -3,6 +3,7 @@
 #include "plan_page.hpp"
 
 #include "finding_words.hpp"
+#include "form_words.hpp"
 #include "kinds.hpp"
 #include "people.hpp"
 #include "unloading.hpp"
@@ -30,15 +31,6 @@ Json schema_of_typed()
     return schema;
 }
 
-Json typed_of(const Json& plan)
-{
-    Json typed = Json::object();
-    for (const char* each : typed_fields)
-        if (plan.contains(each))
-            typed[each] = plan.at(each);
-    return typed;
-}
-
 Json schema_of_delivery()
 {
     Json schema = records::find_kind("unloading_plan")->schema;
@@ -46,23 +38,12 @@ Json schema_of_delivery()
     return schema;
 }
 
-// The fields that a form has.
-Json kept(const Json& from, const Json& schema)
-{
-    Json body = Json::object();
-    for (const auto& [field, value] : from.items())
-        if (schema.at("properties").contains(field))
-            body[field] = value;
-    return body;
-}
-
 std::vector<std::string> reasons(const desk::PlanWork& work, const records::Book& book)
 {
     std::vector<std::string> all = work.refusals;
     const auto naming = [&](const std::string& id) { return desk::shown_name(book, id); };
     for (const desk::PlanStop& each : work.stops)
-        all.push_back((each.place.empty() ? "" : "A lift from mark " + each.place + " would be stopped: ") +
-                      words::says(each.finding, each.question, naming).joined());
+        all.push_back(words::says_of_planned_lift(each.place, each.finding, each.question, naming));
     return all;
 }
 
@@ -118,11 +99,9 @@ void PlanPage::delivery(Sheet& sheet)
 void PlanPage::begin(const std::string& person)
 {
     planner_ = person;
-    if (is_delivery_)
-        form_.emplace(outside_, desk::label_of(outside_.book, id_) + ": unloading", schema_of_delivery(),
-                      kept(plan_, schema_of_delivery()), "Work it out");
-    else
-        form_.emplace(outside_, "Lift plan", schema_of_typed(), typed_of(plan_), "Work it out");
+    const Json schema = is_delivery_ ? schema_of_delivery() : schema_of_typed();
+    form_.emplace(outside_, is_delivery_ ? desk::label_of(outside_.book, id_) + ": unloading" : "Lift plan", schema,
+                  fields_of(schema, plan_), "Work it out");
     go(Page::form);
 }
 

@@ -25,11 +25,6 @@ rules::Pipe widest_of(const desk::PlanSheet& plan)
         ->pipe;
 }
 
-rules::Sector sector_of(const std::string& name)
-{
-    return name == "front" ? rules::Sector::front : name == "side" ? rules::Sector::side : rules::Sector::both;
-}
-
 } // namespace
 
 PlanPictures::PlanPictures(const records::Book& book, const Json& plan, rules::Instant now)
@@ -74,7 +69,8 @@ figures::Figure PlanPictures::figure(PlanPicture picture, double width, double h
     const Json places = whole_.value("places", Json::array());
     const auto place =
         std::find_if(places.begin(), places.end(), [&](const Json& each) { return each.at("id") == stand().at("id"); });
-    return figures::chart_by_use({*plan_.gear.chart, sector_of(place == places.end() ? "" : place->value("sector", "")),
+    return figures::chart_by_use({*plan_.gear.chart,
+                                  place == places.end() ? rules::Sector::both : *records::read_move(*place).sector,
                                   rules::move_points(stand_drawn.move), whole_.value("greatest_kg", 0.0)},
                                  width, height);
 }

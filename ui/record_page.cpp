@@ -1,6 +1,7 @@
 #include "record_page.hpp"
 
 #include "entitled.hpp"
+#include "form_words.hpp"
 #include "kinds.hpp"
 #include "plan_in_force.hpp"
 #include "title_block.hpp"
@@ -186,14 +187,9 @@ void RecordPage::who(Sheet& sheet)
 // The site is this one; what stands is kept unless it is changed.
 Json RecordPage::first_body() const
 {
-    Json body = Json::object();
-    const Json properties = schema().at("properties");
     const std::string fact = fact_replaced_by(kind_);
-    const Json stands = fact.empty() ? Json::object() : desk::doc(outside_.book, fact, about_);
-    for (const auto& [field, value] : stands.items())
-        if (properties.contains(field))
-            body[field] = value;
-    if (properties.contains("site") && !body.contains("site"))
+    Json body = fields_of(schema(), fact.empty() ? Json::object() : desk::doc(outside_.book, fact, about_));
+    if (schema().at("properties").contains("site") && !body.contains("site"))
         body["site"] = desk::current_site(outside_.book);
     return body;
 }

@@ -2,6 +2,7 @@
 
 #include "command.hpp"
 #include "laid.hpp"
+#include "number_text.hpp"
 #include "session.hpp"
 
 #include <memory>
@@ -15,12 +16,7 @@ struct Options {
     bool json = false;
 };
 
-std::string metres(std::int64_t mm)
-{
-    const std::string sign = mm < 0 ? "-" : "";
-    const std::string digits = std::to_string(std::abs(mm) % 1000);
-    return sign + std::to_string(std::abs(mm) / 1000) + "." + std::string(3 - digits.size(), '0') + digits + " m";
-}
+std::string metres(std::int64_t mm) { return desk::number_text(mm, 3) + " m"; }
 
 void print_for_people(const desk::LaidPipe& laid, const records::Book& book)
 {

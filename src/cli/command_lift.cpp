@@ -105,7 +105,8 @@ int run(const Options& options)
         question.clock->notices.push_back(records::read_clock_notice(notice.body));
     const rules::Decision decision = decide(question);
     const auto naming = [&](const std::string& id) { return desk::shown_name(book, id); };
-    const auto card = options.card ? words::lift_card(desk::card_facts(book, asked)) : std::vector<words::CardPoint>{};
+    const auto card =
+        options.card ? words::lift_card(desk::card_facts(book, asked, question)) : std::vector<words::CardPoint>{};
     if (options.text) {
         tell(question, decision, naming, std::cout);
         tell_card(card);

@@ -82,8 +82,7 @@ std::vector<std::string> reasons(const desk::PlanWork& work, const records::Book
     std::vector<std::string> all = work.refusals;
     const auto naming = [&](const std::string& id) { return desk::shown_name(book, id); };
     for (const desk::PlanStop& each : work.stops)
-        all.push_back((each.place.empty() ? "" : "a lift from " + each.place + " would be stopped: ") +
-                      words::says(each.finding, each.question, naming).joined());
+        all.push_back(words::says_of_planned_lift(each.place, each.finding, each.question, naming));
     return all;
 }
 
@@ -193,8 +192,7 @@ void add_plan(Command app, Chosen& chosen)
         .excludes(on);
     command.option("--unloading", options->unloading,
                    "a delivery's own plan (sample_site/plan_sheets has one): works it out and shows it");
-    command.flag("--issue", options->issue,
-                 "with --from: writes it into the book as the plan's next issue, if it fits");
+    command.flag("--issue", options->issue, "with --from or --unloading: writes it into the book, if it fits");
     command.option("--as", options->writer.as, "with --issue: the appointed person");
     command.option("--pin-file", options->writer.pin_file, "with --issue: file with that person's PIN");
     command.option("--at", options->writer.at.text, "the clock of a sample book, YYYY-MM-DDThh:mm:ssZ");

@@ -73,10 +73,6 @@ void add_plan(const Json& plan, CardFacts& facts)
             {each.value("what", ""), each.value("whose_rule", ""), each.value("least_mm", std::int64_t{0})});
 }
 
-} // namespace
-
-namespace {
-
 // Lifts done in the open shift, with what each was.
 std::vector<records::Fact> done_this_shift(const Book& book)
 {
@@ -131,13 +127,12 @@ int laid_this_shift(const Book& book, const std::string& pipe)
     }));
 }
 
-CardFacts card_facts(const Book& book, const LiftAsked& asked)
+CardFacts card_facts(const Book& book, const LiftAsked& asked, const rules::Question& question)
 {
     CardFacts facts;
     facts.pipe = shown_name(book, asked.pipe);
     add_model(book, asked, facts);
     const std::string site = current_site(book);
-    const rules::Question question = lift_question(book, asked);
     facts.first_of_type = is_first_of_type(book, question);
     if (const rules::Item* attachment = rules::find_item(question, rules::Role::attachment);
         attachment && attachment->model && attachment->model->adjusts.value_or(true))

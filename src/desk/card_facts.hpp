@@ -8,7 +8,8 @@
 
 namespace cotter::desk {
 
-rules::CardFacts card_facts(const Book& book, const LiftAsked& asked);
+// `question` is the one that was asked of the lift.
+rules::CardFacts card_facts(const Book& book, const LiftAsked& asked, const rules::Question& question);
 
 // Lifts done in the shift that is open at the current site: of one pipe type, or of all.
 int laid_this_shift(const Book& book, const std::string& pipe = "");

@@ -50,6 +50,7 @@ public:
         rigging_ = doc(book, "rigging", asked.machine);
         coupling_ = coupling_of(book, asked);
         plan_ = plan_for(book, site_, day_, standing_asked_or_confirmed());
+        made_ = made_at(book, plan_.value("id", ""));
     }
 
     Question question()
@@ -91,6 +92,7 @@ private:
     std::string site_, zone_;
     Day day_{};
     Json rigging_, coupling_, plan_;
+    Instant made_{0}; // the plan's issue
     Question q_;
 };
 
@@ -141,12 +143,12 @@ void Building::gear()
             for (const Json& place : plan.value("places", Json::array()))
                 places.push_back(place.at("id"));
             plan["places"] = places;
-            plan["pipes"] = pipes_as_planned(book_, plan_);
+            plan["pipes"] = pipes_as_planned(book_, plan_, made_);
             return plan;
         }());
         q_.plan->machines = gear.labels(q_.plan->machines);
         q_.plan->attachments = gear.labels(q_.plan->attachments);
-        if (!is_as_planned(book_, plan_, load_path(book_, asked_), set_up.value("chart", "")))
+        if (!is_as_planned(book_, plan_, made_, load_path(book_, asked_), set_up.value("chart", "")))
             q_.plan->machines.clear(); // outside of it
     }
 }
@@ -253,9 +255,8 @@ void Building::plan_and_place()
     if (place.empty())
         return;
     Json confirmed = {{"id", place.at("id")}, {"confirmed", Json::array()}};
-    const std::int64_t made = plan_.contains("id") ? made_at(book_, plan_.at("id")).count() : 0;
     for (const Json& look : doc(book_, "place", at_site(place.value("id", ""))).value("looks", Json::array()))
-        if (look.value("at", std::int64_t{0}) >= made) // what was confirmed before was another issue's mark
+        if (look.value("at", std::int64_t{0}) >= made_.count()) // what was confirmed before was another issue's mark
             confirmed["confirmed"].push_back(look);
     q_.place = records::read_place(confirmed);
     trench(place);

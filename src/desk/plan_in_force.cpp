@@ -44,21 +44,23 @@ SaidThen said_by(const Book& book, const std::string& kind, const std::string& a
 {
     SaidThen newest;
     std::set<std::string> voided;
-    for (const auto& each : book.newest("correction", every_record))
-        if (each.entry.body.value("void", false))
-            voided.insert(each.entry.body.value("corrects", ""));
     const auto consider = [&](const records::Entry& entry, const Json& body) {
         if (entry.at <= until && entry.at > newest.at)
             newest = {entry.at, body};
     };
+    for (const auto& each : book.newest("correction", every_record)) {
+        const Json& said = each.entry.body;
+        const auto old = book.find(said.value("corrects", ""));
+        if (!old || old->entry.kind != kind || old->entry.about != about)
+            continue;
+        if (said.value("void", false))
+            voided.insert(old->hash);
+        else if (said.contains("body"))
+            consider(each.entry, said.at("body"));
+    }
     for (const auto& each : book.newest(kind, every_record))
         if (each.entry.about == about && voided.count(each.hash) == 0)
             consider(each.entry, each.entry.body);
-    for (const auto& each : book.newest("correction", every_record)) {
-        const auto old = book.find(each.entry.body.value("corrects", ""));
-        if (old && old->entry.kind == kind && old->entry.about == about && each.entry.body.contains("body"))
-            consider(each.entry, each.entry.body.value("body", Json::object()));
-    }
     return newest;
 }
 
@@ -126,9 +128,8 @@ Json planned_sizes(const Book& book, const std::string& pipe)
     return planned;
 }
 
-std::vector<rules::Id> pipes_as_planned(const Book& book, const Json& plan)
+std::vector<rules::Id> pipes_as_planned(const Book& book, const Json& plan, rules::Instant made)
 {
-    const rules::Instant made = made_at(book, plan.value("id", ""));
     std::vector<rules::Id> pipes;
     for (const auto& each : plan.value("pipes", std::vector<std::string>{}))
         if (is_same_size(size_planned(book, plan, each, made), doc(book, "pipe", each)))
@@ -136,7 +137,8 @@ std::vector<rules::Id> pipes_as_planned(const Book& book, const Json& plan)
     return pipes;
 }
 
-bool is_as_planned(const Book& book, const Json& plan, const std::vector<std::string>& path, const std::string& chart)
+bool is_as_planned(const Book& book, const Json& plan, rules::Instant made, const std::vector<std::string>& path,
+                   const std::string& chart)
 {
     const Json sheet = plan.value("worksheet", Json::object());
     if (sheet.empty())
@@ -149,8 +151,22 @@ bool is_as_planned(const Book& book, const Json& plan, const std::vector<std::st
         planned.push_back(each);
     planned.push_back(sheet.value("attachment", ""));
     const Json changed = doc(book, "chart", chart).value("changed", Json::object());
-    return planned == path && chart == sheet.value("chart", "") &&
-           changed.value("at", std::int64_t{0}) <= made_at(book, plan.value("id", "")).count();
+    return planned == path && chart == sheet.value("chart", "") && changed.value("at", std::int64_t{0}) <= made.count();
+}
+
+std::vector<TakenMark> taken_marks(const Book& book, const std::string& plan, const Json& body)
+{
+    std::vector<TakenMark> taken;
+    for (const Fact& fact : plans_of(book, body.value("site", ""))) {
+        const bool meets = fact.doc.value("first_day", "") <= body.value("last_day", "9") &&
+                           body.value("first_day", "") <= fact.doc.value("last_day", "9");
+        if (fact.key.key == plan || !fact.doc.value("issued", false) || !meets)
+            continue;
+        for (const Json& ours : body.value("places", Json::array()))
+            if (has_place(fact.doc, ours.value("id", "")))
+                taken.push_back({ours.value("id", ""), fact.key.key});
+    }
+    return taken;
 }
 
 } // namespace cotter::desk

@@ -17,7 +17,7 @@ Json plan_for(const Book& book, const std::string& site, rules::Day day, const s
 std::vector<Json> places_in_force(const Book& book, const std::string& site, rules::Day day);
 
 // The plan's pipe types without those whose sizes are others than when it was made: it was worked out for another pipe.
-std::vector<rules::Id> pipes_as_planned(const Book& book, const Json& plan);
+std::vector<rules::Id> pipes_as_planned(const Book& book, const Json& plan, rules::Instant made);
 
 // When the issue of the plan that stands was made.
 rules::Instant made_at(const Book& book, const std::string& plan);
@@ -27,6 +27,13 @@ Json planned_sizes(const Book& book, const std::string& pipe);
 
 // Is this load path, top first, and this chart what the plan was worked out for? A plan without a worksheet does not
 // say.
-bool is_as_planned(const Book& book, const Json& plan, const std::vector<std::string>& path, const std::string& chart);
+bool is_as_planned(const Book& book, const Json& plan, rules::Instant made, const std::vector<std::string>& path,
+                   const std::string& chart);
+
+// Marks of this plan's body that another issued plan of the site has on a day of both: a mark is of one plan.
+struct TakenMark {
+    std::string mark, plan;
+};
+std::vector<TakenMark> taken_marks(const Book& book, const std::string& plan, const Json& body);
 
 } // namespace cotter::desk

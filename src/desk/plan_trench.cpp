@@ -21,15 +21,21 @@ Body body_of(const Model& model, const Pipe& pipe)
             {-grip, -half - real(*model.below_invert), grip, half + real(*model.above_crown)}};
 }
 
+// Undersides over the bed, the lowest first given.
+std::vector<double> strut_levels(const Json& trench)
+{
+    std::vector<double> levels{number(trench, "strut_level_mm")};
+    for (const Json& each : trench.value("higher_struts_mm", Json::array()))
+        levels.push_back(each.get<double>());
+    return levels;
+}
+
 // Struts at either end of the gap and one gap further, at each level; a strut is as wide along the trench as deep.
 void add_struts(std::vector<Obstacle>& obstacles, const Json& trench)
 {
     const double gap = number(trench, "gap_mm"), depth = number(trench, "strut_depth_mm"),
                  clearance = number(trench, "clearance_mm");
-    std::vector<double> levels{number(trench, "strut_level_mm")};
-    for (const Json& each : trench.value("higher_struts_mm", Json::array()))
-        levels.push_back(each.get<double>());
-    for (const double level : levels)
+    for (const double level : strut_levels(trench))
         for (const double left : {-gap - 2 * depth, -depth, gap, 2 * gap + depth})
             obstacles.push_back({{left, level, left + depth, level + depth}, clearance});
 }
@@ -106,17 +112,15 @@ void laid_end(const PlanSheet& plan, Results& out)
 }
 
 // Struts hold the sides, so they are in the trench.
-void strut_levels(const PlanSheet& plan, Results& out)
+void struts_in_trench(const PlanSheet& plan, Results& out)
 {
     const Json& trench = plan.sheet.at("trench");
     const auto depth = trench.at("depth_mm").get<std::int64_t>();
-    std::vector<std::int64_t> levels{trench.at("strut_level_mm").get<std::int64_t>()};
-    for (const Json& each : trench.value("higher_struts_mm", Json::array()))
-        levels.push_back(each.get<std::int64_t>());
-    for (const std::int64_t each : levels)
-        if (each >= depth)
-            out.refuse("trench", "a strut " + std::to_string(each) + " mm over the bed is above the ground; under " +
-                                     std::to_string(depth) + " is accepted");
+    for (const double each : strut_levels(trench))
+        if (each >= static_cast<double>(depth))
+            out.refuse("trench", "a strut " + std::to_string(std::llround(each)) +
+                                     " mm over the bed is above the ground; under " + std::to_string(depth) +
+                                     " is accepted");
     out.say("between the struts, not worked out", "", "the arm and the hitch above the attachment",
             "look at the drawing and keep them clear", "the planner's");
 }
@@ -126,7 +130,7 @@ void entry_tilt(const PlanSheet& plan, const PlannedPipe& run, Results& out)
 {
     if (!plan.entry_tilt_mdeg)
         return;
-    Passage passage = passage_of(plan, run.pipe);
+    const Passage passage = passage_of(plan, run.pipe);
     const double tilt = radians(static_cast<double>(*plan.entry_tilt_mdeg) / 1000);
     out.at_most({"length between the struts at the model's entry tilt", run.id,
                  up(passage.length * std::cos(tilt) + passage.depth * std::sin(tilt) + 2 * passage.clearance), "mm",
@@ -177,7 +181,7 @@ void plan_trench(const PlanSheet& plan, Results& out)
     const bool told = !is_open(trench) && is_told(plan, out);
     if (told) {
         laid_end(plan, out);
-        strut_levels(plan, out);
+        struts_in_trench(plan, out);
     }
     for (const PlannedPipe& run : plan.runs) {
         if (!seen.insert(run.id).second)

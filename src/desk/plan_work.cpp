@@ -56,33 +56,12 @@ void refuse_unsaid(const PlanSheet& plan, const Json& body, Results& out)
             out.refuse("", std::string{field} + " is not given: " + hint);
     if (body.value("last_day", "9") < body.value("first_day", ""))
         out.refuse("", "last_day is before first_day");
-    if (body.value("sequence", Json::array({""})).empty() || body.value("roles", Json{{"", true}}).empty())
-        out.refuse("", "sequence and roles are empty; the steps and who is needed are asked for");
-    if (const std::string coupled = plan.coupled_hitch; coupled != plan.sheet.value("hitch", ""))
-        out.refuse(plan.machine,
-                   coupled.empty()
-                       ? "has no hitch coupled by the record; the worksheet names one"
-                       : "has " + coupled + " coupled by the record; the worksheet's hitch is another or left out");
+    for (const char* field : {"sequence", "roles"})
+        if (body.contains(field) && body.at(field).empty())
+            out.refuse("", std::string{field} + " is empty");
     for (const Json& stand : plan.sheet.at("stands"))
         if (stand.at("id") == "")
             out.refuse("", "a standing place has no mark");
-}
-
-// A mark on the ground is of one plan.
-void refuse_marks_of_others(const Book& book, const std::string& plan, const Json& body, Results& out)
-{
-    for (const auto& fact : book.facts("plan")) {
-        if (fact.key.key == plan || !fact.doc.value("issued", false) ||
-            fact.doc.value("site", "") != body.value("site", "") ||
-            fact.doc.value("last_day", "9") < body.value("first_day", "") ||
-            fact.doc.value("first_day", "") > body.value("last_day", "9"))
-            continue;
-        for (const Json& theirs : fact.doc.value("places", Json::array()))
-            for (const Json& ours : body.at("places"))
-                if (theirs.value("id", "") == ours.value("id", ""))
-                    out.refuse(ours.value("id", ""),
-                               "is a mark of " + fact.key.key + " in those days; another mark is accepted");
-    }
 }
 
 Json sizes_of(const Book& book, const Json& pipes)
@@ -100,6 +79,11 @@ void refuse_other_set_up(const PlanSheet& plan, Results& out)
         return out.refuse(plan.machine, "how it is set up is not in this book; record machine_set_up gives it");
     if (plan.chart_chosen != plan.sheet.at("chart").get<std::string>())
         out.refuse(plan.machine, "is set up for chart " + plan.chart_chosen + "; that chart is accepted");
+    if (plan.coupled_hitch != plan.sheet.value("hitch", ""))
+        out.refuse(plan.machine, plan.coupled_hitch.empty()
+                                     ? "has no hitch coupled by the record; the worksheet names one"
+                                     : "has " + plan.coupled_hitch +
+                                           " coupled by the record; the worksheet's hitch is another or left out");
     const bool rigid = plan.gear.set_up->mounting == rules::Mounting::rigid;
     if (plan.sheet.at("hanging").at("rigid") != rigid)
         out.refuse(plan.machine,
@@ -158,8 +142,8 @@ PlanWork work_out_plan(const Book& book, const std::string& id, const Json& give
     Results out;
     work_out(plan, body, out);
     body["pipe_sizes"] = sizes_of(book, body.at("pipes"));
-    if (body.contains("places"))
-        refuse_marks_of_others(book, id, body, out);
+    for (const TakenMark& each : taken_marks(book, id, body))
+        out.refuse(each.mark, "is a mark of " + each.plan + " in those days; another mark is accepted");
     body["results"] = out.take();
     std::vector<PlanStop> stops;
     if (out.refusals.empty())

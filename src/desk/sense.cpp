@@ -1,6 +1,7 @@
 #include "sense.hpp"
 
 #include "local_time.hpp"
+#include "plan_in_force.hpp"
 #include "plan_work.hpp"
 #include "question_form.hpp"
 #include "register.hpp"
@@ -172,12 +173,24 @@ void check_new_issue(const Book& book, const Entry& entry)
             (issued ? " is issued, a greater one is accepted" : " is in the book, that or a greater one is accepted")};
 }
 
+// Whoever says "mark B" means one place.
+void check_marks(const Book& book, const Entry& entry)
+{
+    if (!entry.body.value("issued", false))
+        return;
+    for (const TakenMark& each : taken_marks(book, entry.about, entry.body))
+        throw FormError{"places: mark " + records::shown(each.mark) + " is one of " + each.plan +
+                        " in those days; another mark is accepted"};
+}
+
 } // namespace
 
 void check_new(const Book& book, const Entry& entry)
 {
     if (entry.kind == "lift_plan")
         check_new_issue(book, entry);
+    if (entry.kind == "lift_plan")
+        check_marks(book, entry);
     if (entry.kind == "briefing")
         check_briefing(book, entry);
     constexpr std::array<std::pair<const char*, const char*>, 5> once{{{"event", "event"},

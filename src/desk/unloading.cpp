@@ -55,15 +55,16 @@ std::vector<Lug> lugs_of(const Json& model, const Json& body, const std::string&
     return lugs;
 }
 
-std::optional<Kilograms> reported_of(const Book& book, const std::string& sling, Instant now)
+// The sling as a lift's question has it, and the lowest of its report and model.
+void read_sling(const Book& book, Delivery& d, Instant now)
 {
     const Day today = local_day(now, zone_of(book, current_site(book)));
-    const Question question = unit_question(book, sling, now, today);
+    const Question question = unit_question(book, d.sling_unit, now, today);
     const Item& item = question.items.front();
-    auto lowest = papers_of(question, item, today).governing.swl;
+    d.sling = item.sling.value_or(Sling{});
+    d.reported = papers_of(question, item, today).governing.swl;
     if (item.model && item.model->rating)
-        lowest = lowest ? std::min(*lowest, *item.model->rating) : *item.model->rating;
-    return lowest;
+        d.reported = d.reported ? std::min(*d.reported, *item.model->rating) : *item.model->rating;
 }
 
 // What is coupled hangs too, unless the chart has taken it off.
@@ -91,11 +92,7 @@ Delivery read(const Book& book, const std::string& unit, const Json& body, Insta
     d.on_hook = d.load + mass_of(sling, d.sling_unit, "mass_kg");
     for (const Json& each : body.value("hangs", Json::array()))
         d.on_hook += mass_of(known(book, "unit", "hangs", each), each, "mass_kg");
-    Json plain = sling;
-    plain.erase("model");
-    plain.erase("sheet");
-    d.reported = reported_of(book, d.sling_unit, now);
-    d.sling = records::read_item(plain).sling.value_or(Sling{});
+    read_sling(book, d, now);
     d.lugs = lugs_of(doc(book, "model", it.value("model", "")), body, unit);
     return d;
 }
@@ -200,17 +197,12 @@ void slings(const Delivery& d, Results& out)
         sling_limits(d, angle, out);
 }
 
-Sector sector_of(const std::string& over)
-{
-    return over == "front" ? Sector::front : over == "side" ? Sector::side : Sector::both;
-}
-
 void machine(const Book& book, const Delivery& d, Results& out)
 {
     const Chart chart = records::read_chart(known(book, "chart", "chart", d.body.at("chart")));
     const ChartPoint at{Millimetres{d.body.at("radius_mm").get<std::int64_t>()},
                         Millimetres{d.body.at("height_mm").get<std::int64_t>()}};
-    const auto rated = rated_at(chart, sector_of(d.body.value("over", "both")), at);
+    const auto rated = rated_at(chart, records::read_move({{"sector", d.body.at("over")}}).sector, at);
     const std::string on = d.body.at("machine").get<std::string>();
     refuse_left_out_hitch(book, d, chart, out);
     if (!rated)
@@ -219,10 +211,6 @@ void machine(const Book& book, const Delivery& d, Results& out)
                  "lowest corner of the chart's cell"},
                 rated->count());
 }
-
-} // namespace
-
-namespace {
 
 // Out of date, quarantined, off hire: what stops a lift with it at any place.
 std::vector<PlanStop> stops_of(const Book& book, const Delivery& d, Instant now)

@@ -32,7 +32,7 @@ Lines grid_of(const Chart& chart)
 // Closer the fuller; over the rating crossed.
 double apart_for(double use) { return use > 0.9 ? 1.4 : use > 0.75 ? 2.4 : use > 0.5 ? 4.5 : 0; }
 
-void draw_cell(Figure& figure, const ChartDrawn& drawn, const RealSize& real, const Extent& cell)
+void draw_cell(Figure& figure, const ChartDrawn& drawn, const RealSize& real, const rules::Box& cell)
 {
     const ChartPoint inside{Millimetres{std::llround((cell.left + cell.right) / 2)},
                             Millimetres{std::llround((cell.bottom + cell.top) / 2)}};

@@ -11,9 +11,9 @@ using namespace rules;
 
 namespace {
 
-Extent extent_of(const PathAsked& asked, const std::vector<Pose>& path)
+rules::Box extent_of(const PathAsked& asked, const std::vector<Pose>& path)
 {
-    Extent extent{asked.laid.from, asked.bed, asked.laid.to, asked.bed + 1000};
+    rules::Box extent{asked.laid.from, asked.bed, asked.laid.to, asked.bed + 1000};
     for (const Obstacle& each : asked.obstacles)
         extent = {std::min(extent.left, each.box.left), extent.bottom, std::max(extent.right, each.box.right),
                   std::max(extent.top, each.box.top)};
@@ -38,7 +38,7 @@ Figure in_trench(const PathAsked& asked, const std::vector<Pose>& path, std::siz
 {
     constexpr double margin = 4;
     Figure inner{width, height, {}};
-    const Extent extent = extent_of(asked, path);
+    const rules::Box extent = extent_of(asked, path);
     const RealSize real{extent, width - 2 * margin, height - 2 * margin};
     real.line(inner, {extent.left, asked.bed}, {extent.right, asked.bed}, Pen::thick);
     for (const Obstacle& each : asked.obstacles)

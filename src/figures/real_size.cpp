@@ -6,7 +6,7 @@
 
 namespace cotter::figures {
 
-RealSize::RealSize(const Extent& extent, double width, double height)
+RealSize::RealSize(const rules::Box& extent, double width, double height)
     : scale_{std::min(width / std::max(extent.right - extent.left, 1.0),
                       height / std::max(extent.top - extent.bottom, 1.0))},
       left_{extent.left}, bottom_{extent.bottom}, x_{(width - (extent.right - extent.left) * scale_) / 2},
@@ -29,7 +29,7 @@ void RealSize::outline(Figure& figure, const std::vector<Point>& corners, Fill f
     figure.add(polygon);
 }
 
-void RealSize::frame(Figure& figure, const Extent& b) const
+void RealSize::frame(Figure& figure, const rules::Box& b) const
 {
     line(figure, {b.left, b.bottom}, {b.right, b.bottom});
     line(figure, {b.right, b.bottom}, {b.right, b.top});
@@ -37,7 +37,7 @@ void RealSize::frame(Figure& figure, const Extent& b) const
     line(figure, {b.left, b.top}, {b.left, b.bottom});
 }
 
-void RealSize::box(Figure& figure, const Extent& b, Fill fill) const
+void RealSize::box(Figure& figure, const rules::Box& b, Fill fill) const
 {
     outline(figure, {{b.left, b.bottom}, {b.right, b.bottom}, {b.right, b.top}, {b.left, b.top}}, fill);
 }

@@ -3,27 +3,24 @@
 // A drawing to scale: things given in their own millimetres, x to the right and y up, put on the sheet.
 
 #include "figure.hpp"
+#include "polygon.hpp"
 
 #include <string>
 #include <vector>
 
 namespace cotter::figures {
 
-struct Extent {
-    double left = 0, bottom = 0, right = 0, top = 0;
-};
-
 class RealSize {
 public:
     // Everything in the extent, as large as fits.
-    RealSize(const Extent& extent, double width, double height);
+    RealSize(const rules::Box& extent, double width, double height);
 
     Point at(double x, double y) const;
     double scale() const { return scale_; } // mm on the sheet for a mm of the thing
 
     void line(Figure& figure, Point from, Point to, Pen pen = Pen::thin) const;
-    void frame(Figure& figure, const Extent& box) const; // thin
-    void box(Figure& figure, const Extent& box, Fill fill = Fill::none) const;
+    void frame(Figure& figure, const rules::Box& box) const; // thin
+    void box(Figure& figure, const rules::Box& box, Fill fill = Fill::none) const;
     void outline(Figure& figure, const std::vector<Point>& corners, Fill fill = Fill::none) const;
     void circle(Figure& figure, Point centre, double radius, Pen pen) const;
 

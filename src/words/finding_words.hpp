@@ -23,6 +23,10 @@ struct Sentence {
 
 Sentence says(const rules::Finding& finding, const rules::Question& question, const Naming& naming = as_is);
 
+// Why a plan is not issued: what a lift from that mark would be answered; without a mark, what stops a delivery's gear.
+std::string says_of_planned_lift(const std::string& mark, const rules::Finding& finding,
+                                 const rules::Question& question, const Naming& naming = as_is);
+
 // What a person does to clear it, in an operator's words.
 std::string_view clears(rules::Code code);
 

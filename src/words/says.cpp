@@ -109,4 +109,11 @@ bool waits_for(Code later, Code first)
 
 std::string_view verdict(bool may_lift) { return may_lift ? "MAY LIFT" : "DO NOT LIFT"; }
 
+std::string says_of_planned_lift(const std::string& mark, const rules::Finding& finding,
+                                 const rules::Question& question, const Naming& naming)
+{
+    return (mark.empty() ? "" : "A lift from mark " + mark + " would be stopped: ") +
+           says(finding, question, naming).joined();
+}
+
 } // namespace cotter::words

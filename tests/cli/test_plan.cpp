@@ -306,6 +306,18 @@ TEST_CASE("a mark is of one plan, and a plan that is worked out is not issued by
     other["about"] = "plan-7";
     CHECK(book.work_out(other).json()["does_not_fit"].dump().find("B: is a mark of plan-1 in those days") !=
           std::string::npos);
+    Json hand_made{{"issue", 1},
+                   {"issued", true},
+                   {"signed", true},
+                   {"site", "marsh-lane"},
+                   {"first_day", "2026-12-01"},
+                   {"last_day", "2026-12-20"},
+                   {"places", {{{"id", "B"}}}}};
+    CHECK(book.record(record_line("lift_plan", "plan-8", hand_made)).err.find("mark \"B\" is one of plan-1") !=
+          std::string::npos);
+    hand_made["first_day"] = "2026-12-21"; // plan-1 has ended by then
+    hand_made["last_day"] = "2026-12-24";
+    CHECK(book.record(record_line("lift_plan", "plan-8", hand_made)).code == 0);
     REQUIRE(book.issue(plan()).code == 0);
     Json by_hand = book.run("plan --json").json();
     for (const char* field : {"worksheet", "results", "id", "briefed", "pipe_sizes"})
@@ -466,7 +478,7 @@ TEST_CASE("a plan whose lifts would be stopped does not fit: the lifts' own rule
     REQUIRE(book.record(record_line("unit", "cl-02", light)).code == 0);
     const Ran ran = book.issue(plan());
     CHECK(ran.code == 1);
-    CHECK(ran.json()["does_not_fit"].dump().find("a lift from B would be stopped") != std::string::npos);
+    CHECK(ran.json()["does_not_fit"].dump().find("A lift from mark B would be stopped") != std::string::npos);
 }
 
 TEST_CASE("the machine as it is set up is the one that is planned with")

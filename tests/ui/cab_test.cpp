@@ -387,3 +387,22 @@ TEST_CASE("asking under DO NOT LIFT gives an answer, and the row's own button op
     rig.tap("Back");
     CHECK(rig.shows("DO NOT LIFT"));
 }
+
+TEST_CASE("the second lift of a type has the short card, and the count has gone up")
+{
+    SampleBook sample;
+    Rig rig{sample.store(), ui::Door::cab};
+    make_ready(sample, rig);
+    rig.tap("Lift");
+    rig.tap("All so");
+    CHECK(rig.target("Read"));
+    while (rig.target("Read"))
+        rig.tap("Read");
+    CHECK(rig.shows("Laid this shift: 0"));
+    rig.tap("Load is up");
+    rig.tap("Set down, laid");
+    rig.tap("Lift");
+    rig.tap("All so");
+    CHECK_FALSE(rig.target("Read"));
+    CHECK(rig.shows("Laid this shift: 1, of this pipe 1"));
+}

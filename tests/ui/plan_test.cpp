@@ -196,3 +196,21 @@ TEST_CASE("how a delivery is unloaded is planned by touch")
     CHECK(record.about == "cl-02");
     CHECK(record.who == "quill");
 }
+
+TEST_CASE("a bearing to the other side is typed by touch: sign and point are two keys")
+{
+    SampleBook sample;
+    tests::issue_deepest_run(sample.store());
+    Rig rig{sample.store(), ui::Door::site};
+    for (const char* each : {"Plans", "plan-2, issue 1", "New issue", "J. Quill (invented)", "Worksheet",
+                             "Standing places", "1", "Of the stack from ahead, to the trench's side positive"}) {
+        for (int pages = 0; !rig.target(each) && pages < 6; ++pages)
+            rig.key(ImGuiKey_PageDown);
+        rig.tap(each);
+    }
+    for (int i = 0; i < 6 && rig.target("Rub out"); ++i)
+        rig.tap("Rub out");
+    for (const char* each : {"4", "5", ".", "5", "\u00b1", "Take it"})
+        rig.tap(each);
+    CHECK(rig.shows("-45.5\u00b0"));
+}
