@@ -1,6 +1,7 @@
 #include "form_field.hpp"
 
 #include "field.hpp"
+#include "field_unit.hpp"
 #include "form_words.hpp"
 #include "number_text.hpp"
 #include "title_block.hpp"
@@ -27,7 +28,7 @@ FormField::FormField(const Outside& outside, const Json& schema, std::string fie
     : outside_{outside}, schema_{schema}, field_{std::move(field)}, name_{name_of(schema, field_)}, value_(value)
 {
     if (value.is_number_integer())
-        pad_.typed = desk::number_text(value.get<std::int64_t>(), unit_of(field_).power);
+        pad_.typed = desk::number_text(value.get<std::int64_t>(), desk::unit_of(field_).power);
     if (value.is_string())
         text_ = value.get<std::string>();
     if (schema.value("format", "") == "date")
@@ -73,14 +74,14 @@ std::string FormField::range_in_words() const
 {
     if (!schema_.contains("minimum"))
         return "";
-    const FieldUnit unit = unit_of(field_);
+    const desk::FieldUnit unit = desk::unit_of(field_);
     return desk::number_text(schema_["minimum"].get<std::int64_t>(), unit.power) + " to " +
            desk::number_text(schema_["maximum"].get<std::int64_t>(), unit.power) + " " + unit.text;
 }
 
 FormField::Left FormField::number(Sheet& sheet)
 {
-    const FieldUnit unit = unit_of(field_);
+    const desk::FieldUnit unit = desk::unit_of(field_);
     const auto least = schema_.value("minimum", std::int64_t{0}), greatest = schema_.value("maximum", std::int64_t{0});
     const auto pressed = pad_.draw(
         sheet, {name_, said_.empty() ? range_in_words() : said_, unit.text, least<0, unit.power> 0, ways_out});

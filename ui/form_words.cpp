@@ -1,33 +1,14 @@
 #include "form_words.hpp"
 
 #include "amounts.hpp"
-#include "number_text.hpp"
+#include "field_unit.hpp"
 #include "register.hpp"
 
 #include <algorithm>
-#include <array>
 
 namespace cotter::ui {
 
 using records::Json;
-
-FieldUnit unit_of(const std::string& field)
-{
-    static const std::array<std::pair<const char*, FieldUnit>, 10> units{{{"_kg_m3", {"kg/m\u00b3", 0}},
-                                                                          {"_mm_s", {"m/s", 3}},
-                                                                          {"_mdeg", {"\u00b0", 3}},
-                                                                          {"_kpa", {"kPa", 0}},
-                                                                          {"_nm", {"N m", 0}},
-                                                                          {"_mm", {"mm", 0}},
-                                                                          {"_kg", {"kg", 0}},
-                                                                          {"_percent", {"%", 0}},
-                                                                          {"_months", {"months", 0}},
-                                                                          {"_minutes", {"minutes", 0}}}};
-    for (const auto& [ending, unit] : units)
-        if (field.ends_with(ending))
-            return unit;
-    return {};
-}
 
 std::string name_of(const Json& schema, const std::string& field)
 {
@@ -43,13 +24,6 @@ std::string kind_in_words(std::string kind)
 {
     std::replace(kind.begin(), kind.end(), '_', ' ');
     return kind;
-}
-
-std::string number_in_words(const std::string& field, const Json& value)
-{
-    const FieldUnit unit = unit_of(field);
-    const std::string gap = unit.text.empty() || unit.text == "\u00b0" ? "" : " ";
-    return desk::number_text(value.get<std::int64_t>(), unit.power) + gap + unit.text;
 }
 
 std::string text_in_words(const records::Book& book, const Json& schema, const std::string& text)
@@ -93,7 +67,7 @@ std::string value_in_words(const records::Book& book, const Json& schema, const 
     if (value.is_boolean())
         return value.get<bool>() ? "yes" : "no";
     if (value.is_number_integer())
-        return number_in_words(field, value);
+        return desk::with_unit(field, value.get<std::int64_t>());
     if (value.is_string())
         return text_in_words(book, schema, value.get<std::string>());
     if (value.is_array())

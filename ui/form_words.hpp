@@ -9,12 +9,6 @@
 
 namespace cotter::ui {
 
-struct FieldUnit {
-    std::string text; // "mm"
-    int power = 0;    // the record holds so many powers of ten of it: 3 for thousandths
-};
-FieldUnit unit_of(const std::string& field); // by the end of its name
-
 std::string name_of(const records::Json& schema, const std::string& field); // "Depth", from the kind's schema
 
 // "3000 mm", "yes", a person's name, "3 lines"; "" for what is not known.

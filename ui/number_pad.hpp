@@ -23,7 +23,8 @@ public:
     std::string typed;
 
 private:
-    void keys(Sheet& sheet, const Words& words, double x, double y, double w);
+    void draw_typed(Sheet& sheet, const Words& words, const Box& line);
+    void rub_out_last();
     void press(char key, const Words& words);
 };
 

@@ -28,9 +28,9 @@ public:
     void clear(); // overwrites what was typed
 
 private:
-    void keys(Sheet& sheet, double x, double y, double w);
     void dots(Sheet& sheet, double x, double y) const;
     void take(char digit);
+    void rub_out_last();
     void read_keyboard();
 
     std::string digits_;

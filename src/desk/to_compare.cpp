@@ -1,5 +1,6 @@
 #include "to_compare.hpp"
 
+#include "field_unit.hpp"
 #include "kinds.hpp"
 
 #include <algorithm>
@@ -14,25 +15,12 @@ constexpr std::array<std::pair<const char*, const char*>, 4> compared_kinds{
 
 std::string joined(const std::string& a, const std::string& b) { return a.empty() ? b : a + ", " + b; }
 
-// A field's name ends in its unit.
-std::string unit_of(const std::string& key)
+std::string plain(const Json& value, const std::string& field = "")
 {
-    static const std::vector<std::pair<std::string, std::string>> units{{"_kg_m3", " kg/m\u00b3"},
-                                                                        {"_mm", " mm"},
-                                                                        {"_kg", " kg"},
-                                                                        {"_percent", " %"},
-                                                                        {"_mdeg", " thousandths of a degree"}};
-    for (const auto& [ending, unit] : units)
-        if (key.ends_with(ending))
-            return unit;
-    return "";
-}
-
-std::string plain(const Json& value)
-{
-    return value.is_string()    ? value.get<std::string>()
-           : value.is_boolean() ? (value.get<bool>() ? "yes" : "no")
-                                : value.dump();
+    return value.is_string()           ? value.get<std::string>()
+           : value.is_boolean()        ? (value.get<bool>() ? "yes" : "no")
+           : value.is_number_integer() ? with_unit(field, value.get<std::int64_t>())
+                                       : value.dump();
 }
 
 bool holds_plain_values(const Json& value)
@@ -47,7 +35,7 @@ std::string on_one_line(const Json& value)
 {
     std::string line;
     for (const auto& [key, each] : value.items())
-        line = joined(line, value.is_array() ? plain(each) : key + " " + plain(each) + unit_of(key));
+        line = joined(line, value.is_array() ? plain(each) : key + " " + plain(each, key));
     return line;
 }
 
@@ -60,7 +48,7 @@ void add_lines(const Json& schema, const Json& value, const std::string& said, T
                const std::string& key = "")
 {
     if (!value.is_structured())
-        typed.lines.emplace_back(said, plain(value) + unit_of(key));
+        typed.lines.emplace_back(said, plain(value, key));
     else if (holds_plain_values(value) && (value.is_array() || !said.empty()))
         typed.lines.emplace_back(said, on_one_line(value));
     else if (value.is_array())

@@ -1,6 +1,7 @@
 // Lift plans in Site: made by touch, the same as by command.
 
 #include "deepest_run.hpp"
+#include "field_unit.hpp"
 #include "form_words.hpp"
 #include "kinds.hpp"
 #include "rig.hpp"
@@ -53,7 +54,7 @@ private:
         if (value.is_boolean() || schema.contains("enum") || schema.contains("x-refers"))
             return choose(ui::value_in_words(book_, schema, key, value));
         std::string text = value.is_string() ? value.get<std::string>() : value.dump();
-        if (value.is_number() && ui::unit_of(key).power == 3)
+        if (value.is_number() && desk::unit_of(key).power == 3)
             text = std::to_string(value.get<double>() / 1000);
         if (schema.value("format", "") == "date")
             std::erase(text, '-');
