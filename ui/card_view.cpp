@@ -93,7 +93,7 @@ bool fill(Columns& columns, const std::vector<words::CardPoint>& points)
 Letters letters_for(const Sheet& sheet, const std::vector<words::CardPoint>& points, const std::vector<Box>& boxes)
 {
     for (const Letters each : {Letters{Letter::bold, Letter::text}, Letters{Letter::text, Letter::second},
-                               Letters{Letter::second, Letter::small}}) {
+                               Letters{Letter::text, Letter::small}, Letters{Letter::second, Letter::small}}) {
         Columns measured{sheet, nullptr, boxes, each};
         if (fill(measured, points))
             return each;

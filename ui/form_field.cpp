@@ -105,9 +105,9 @@ FormField::Left FormField::date(Sheet& sheet)
     if (*pressed < 2)
         return *pressed == 0 ? Left::as_it_was : take(Json{});
     const std::string& t = pad_.typed;
-    const std::string day = t.size() == 8 ? t.substr(0, 4) + "-" + t.substr(4, 2) + "-" + t.substr(6) : "";
-    if (rules::parse_day(day))
-        return take(day);
+    const std::string typed_day = t.size() == 8 ? t.substr(0, 4) + "-" + t.substr(4, 2) + "-" + t.substr(6) : "";
+    if (rules::parse_day(typed_day))
+        return take(typed_day);
     said_ = "That is no day. " + hint;
     return Left::nothing;
 }
