@@ -201,8 +201,11 @@ void Sheet::draw(const figures::Label& label, double x, double y)
 {
     const Letter letter = label.lettering ? Letter::drawing : label.capital > 3 ? Letter::bold : Letter::second;
     const double share = label.align == figures::Align::left ? 0 : label.align == figures::Align::right ? 1 : 0.5;
-    text(x + label.at.x - width_of(letter, label.text) * share, y + label.at.y - capital_mm(letter), letter, label.text,
-         letter == Letter::second ? day.second : day.ink);
+    const double wide = width_of(letter, label.text), high = capital_mm(letter);
+    const double left = x + label.at.x - wide * share, top = y + label.at.y - high;
+    if (label.breaks_lines)
+        list_->AddRectFilled(px(left - 0.6, top - 0.6), px(left + wide + 0.6, top + high + 0.6), day.sheet);
+    text(left, top, letter, label.text, letter == Letter::second ? day.second : day.ink);
 }
 
 void Sheet::figure(const figures::Figure& figure, double x, double y)

@@ -4,6 +4,7 @@
 #include "real_size.hpp"
 
 #include <algorithm>
+#include <cmath>
 
 namespace cotter::ui {
 
@@ -46,9 +47,10 @@ std::string PlanPictures::caption(PlanPicture picture) const
     case PlanPicture::chart: return mark + ", on the chart";
     case PlanPicture::path: break;
     }
-    return path_.empty()
-               ? "No path was found"
-               : "Path into the trench, step " + std::to_string(step_ + 1) + " of " + std::to_string(path_.size());
+    if (path_.empty())
+        return "No path was found";
+    return "Path into the trench, step " + std::to_string(step_ + 1) + " of " + std::to_string(path_.size()) +
+           ", tilt " + std::to_string(std::lround(path_[step_].tilt)) + "\u00b0";
 }
 
 figures::StandDrawn PlanPictures::drawn() const
@@ -65,7 +67,8 @@ figures::Figure PlanPictures::figure(PlanPicture picture, double width, double h
     if (picture == PlanPicture::section)
         return figures::in_section(stand_drawn, width, height);
     if (picture == PlanPicture::path)
-        return figures::in_trench(*path_asked_, path_, step_, width, height);
+        return figures::in_trench({*path_asked_, path_, step_, plan_.sheet.at("trench").at("depth_mm").get<double>()},
+                                  width, height);
     const Json places = whole_.value("places", Json::array());
     const auto place =
         std::find_if(places.begin(), places.end(), [&](const Json& each) { return each.at("id") == stand().at("id"); });

@@ -47,6 +47,7 @@ struct Label {
     Align align = Align::left;
     double capital = figures::capital;
     bool lettering = true;
+    bool breaks_lines = false; // on a patch of paper, so that a line under it is broken
 }; // at: left end of the base line
 struct Mark {
     Point centre;

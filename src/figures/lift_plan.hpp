@@ -31,8 +31,15 @@ struct ChartDrawn {
 // Cells with their rating, hatched the closer the more of it the load takes; the move's points over them.
 Figure chart_by_use(const ChartDrawn& drawn, double width, double height);
 
-// Along the trench: struts, bed, the laid pipe, the body at one step of its path, the way of its middle.
-Figure in_trench(const rules::PathAsked& asked, const std::vector<rules::Pose>& path, std::size_t step, double width,
-                 double height);
+struct TrenchDrawn {
+    const rules::PathAsked& asked;
+    const std::vector<rules::Pose>& path;
+    std::size_t step = 0;
+    double ground = 0; // mm over what the path's heights are counted from
+};
+
+// Along the trench: ground, struts, bed, the laid pipe, the body at one step of its path and at its end, the way of its
+// middle.
+Figure in_trench(const TrenchDrawn& drawn, double width, double height);
 
 } // namespace cotter::figures

@@ -80,7 +80,7 @@ void draw_slew(Figure& figure, const RealSize& real, const std::vector<MovePoint
 void label(Figure& figure, const RealSize& real, Point at, const std::string& text, double up = 1.5)
 {
     const Point on_sheet = real.at(at.x, at.y);
-    figure.add(Label{{on_sheet.x, on_sheet.y - up}, text, Align::centre, capital});
+    figure.add(Label{{on_sheet.x, on_sheet.y - up}, text, Align::centre, capital, true, true});
 }
 
 } // namespace
@@ -99,16 +99,17 @@ Figure from_above(const StandDrawn& stand, double width, double height)
     real.outline(inner, pipe_at(pick, 90 - points.front().bearing, stand.pipe_length, stand.move.outside), Fill::paper);
     real.outline(inner, pipe_at(laid, 0, stand.pipe_length, stand.move.outside), Fill::paper);
     real.dimension(inner, {0, 0}, laid, in_metres(points.back().radius));
-    const double past = 1 + 1700 / std::max(points.front().radius, 1.0);
+    const double past = 1 + (stand.pipe_length / 2 + 600) / std::max(points.front().radius, 1.0);
     label(inner, real, {pick.x * past, pick.y * past}, "stack " + in_metres(points.front().radius), 0);
     label(inner, real, {0, stand.zone}, "nobody inside " + in_metres(stand.zone), 1.5);
     const double edge = near_edge(stand.move);
     if (stand.move.beside == Beside::alongside)
         real.dimension(inner, {-stand.zone * 0.55, -stand.move.footprint.half_width}, {-stand.zone * 0.55, -edge},
                        in_metres(stand.move.stand_off));
-    else
-        real.dimension(inner, {edge - stand.move.stand_off, stand.zone * 0.3}, {edge, stand.zone * 0.3},
-                       in_metres(stand.move.stand_off));
+    else {
+        const double y = pick.y > 0 ? -stand.zone * 0.3 : stand.zone * 0.3; // away from the stack
+        real.dimension(inner, {edge - stand.move.stand_off, y}, {edge, y}, in_metres(stand.move.stand_off));
+    }
     return moved(std::move(inner), margin, margin);
 }
 
@@ -183,7 +184,7 @@ Figure in_section(const StandDrawn& stand, double width, double height)
     const RealSize real{{left, -move.bed - 400, right, top}, width - 2 * margin, height - 2 * margin};
     draw_ground(inner, real, stand, left, right);
     draw_machine_in_section(inner, real, move, {across, points[2].height});
-    const double r = move.outside / 2;
+    const double r = move.outside / 2, half = move.beside == Beside::alongside ? r : stand.pipe_length / 2;
     for (const double underside : {points[2].height - move.pin_above_crown - move.outside, -move.bed})
         if (move.beside == Beside::alongside)
             draw_pipe_end(inner, real.at(across, underside + r), r * real.scale());
@@ -193,8 +194,9 @@ Figure in_section(const StandDrawn& stand, double width, double height)
                      Fill::paper);
     real.line(inner, {across, points[2].height}, {across, -move.bed}, Pen::dashed);
     real.dimension(inner, {right - 1900, 0}, {right - 1900, -move.bed}, in_metres(move.bed));
-    real.dimension(inner, {edge - move.stand_off, 0}, {edge, 0}, in_metres(move.stand_off), 5);
-    real.dimension(inner, {across + r + 300, 0}, {across + r + 300, points[2].height}, in_metres(points[2].height));
+    real.dimension(inner, {edge - move.stand_off, 0}, {edge, 0}, in_metres(move.stand_off), 7);
+    real.dimension(inner, {across + half + 300, 0}, {across + half + 300, points[2].height},
+                   in_metres(points[2].height));
     real.dimension(inner, {0, top - 500}, {across, top - 500}, in_metres(across));
     return moved(std::move(inner), margin, margin);
 }

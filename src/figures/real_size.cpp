@@ -55,9 +55,9 @@ void RealSize::dimension(Figure& figure, Point from, Point to, const std::string
     (upright ? b.x : b.y) += off;
     figure.add(Arrow{a, b, true});
     if (upright)
-        figure.add(Label{{a.x + 1.5, (a.y + b.y) / 2 + capital / 2}, text, Align::left, capital});
+        figure.add(Label{{a.x + 1.5, (a.y + b.y) / 2 + capital / 2}, text, Align::left, capital, true, true});
     else
-        figure.add(Label{{(a.x + b.x) / 2, a.y - 1.2}, text, Align::centre, capital});
+        figure.add(Label{{(a.x + b.x) / 2, (a.y + b.y) / 2 - 1.2}, text, Align::centre, capital, true, true});
 }
 
 void hatch(Figure& figure, Point top_left, double width, double height, double apart)

@@ -176,8 +176,13 @@ void Canvas::draw(const figures::Label& label) const
     const Letter letter = label.lettering ? Letter::drawing : label.capital > 3 ? Letter::bold : Letter::small;
     const Lines set = lines(letter, label.text, 10'000);
     const double share = label.align == figures::Align::left ? 0 : label.align == figures::Align::right ? 1 : 0.5;
+    const double left = label.at.x - set.width() * share, top = label.at.y - capital_mm(letter);
+    if (label.breaks_lines) {
+        colour(white);
+        fill(left - 0.6, top - 0.6, set.width() + 1.2, capital_mm(letter) + 1.2);
+    }
     colour(letter == Letter::small ? second : ink);
-    set.draw(0, label.at.x - set.width() * share, label.at.y - capital_mm(letter));
+    set.draw(0, left, top);
 }
 
 void Canvas::draw(const figures::Mark& mark) const { sign(mark.sign, mark.centre.x, mark.centre.y, mark.size); }
