@@ -18,8 +18,10 @@ std::string how_it_lies(const desk::LaidPipe& laid)
     std::string text = words::short_day(laid.day);
     if (laid.invert_mm)
         text += " \u00b7 invert " + in_metres(*laid.invert_mm);
-    if (laid.invert_mm && laid.planned_invert_mm)
-        text += ", " + std::to_string(*laid.invert_mm - *laid.planned_invert_mm) + " mm from planned";
+    if (const auto above = laid.above_planned_mm())
+        text += ", " + words::from_planned(*above);
+    if (laid.is_level_within() == false)
+        text += ", outside the drawing's " + std::to_string(*laid.level_tolerance_mm) + " mm";
     if (!laid.bedding.empty())
         text += " \u00b7 " + laid.bedding;
     if (laid.gasket_seen)
@@ -40,8 +42,7 @@ void LaidPage::look()
 void LaidPage::draw_line(Sheet& sheet, const desk::LaidPipe& laid, const Box& box)
 {
     const double w = box.w - text_left - 4, half = sheet.is_narrow() ? w : w * 0.55;
-    const auto within = laid.is_joint_within();
-    if (within == false || laid.gasket_seen == false)
+    if (!laid.is_in_order())
         sheet.sign(figures::Sign::stop, box.x + 7.5, box.y + 5, 7);
     const std::string head = desk::shown_name(outside_.book, laid.pipe) + " at " + in_metres(laid.chainage_mm) +
                              (laid.run.empty() ? "" : ", " + laid.run);

@@ -1,5 +1,6 @@
-// cotter laid: the log of laid pipes, newest first, each joint against its maker's tolerance. Reads only.
+// cotter laid: the log of laid pipes, newest first, joint and level against their tolerances. Reads only.
 
+#include "amounts.hpp"
 #include "command.hpp"
 #include "laid.hpp"
 #include "number_text.hpp"
@@ -24,14 +25,18 @@ void print_for_people(const desk::LaidPipe& laid, const records::Book& book)
               << metres(laid.chainage_mm) << (laid.run.empty() ? "" : " of " + laid.run);
     if (laid.invert_mm)
         std::cout << ", invert " << metres(*laid.invert_mm);
-    if (laid.invert_mm && laid.planned_invert_mm)
-        std::cout << " (" << *laid.invert_mm - *laid.planned_invert_mm << " mm from planned)";
+    if (const auto above = laid.above_planned_mm())
+        std::cout << ", " << words::from_planned(*above);
+    if (laid.is_level_within() == false)
+        std::cout << ", OUTSIDE the drawing's " << *laid.level_tolerance_mm << " mm";
     if (laid.joint_mm)
         std::cout << ", joint " << *laid.joint_mm << " mm";
     const auto within = laid.is_joint_within();
     if (within)
         std::cout << (*within ? ", within its maker's " : ", OUTSIDE its maker's ") << laid.joint_least_mm.value_or(0)
                   << " to " << *laid.joint_greatest_mm << " mm";
+    if (laid.gasket_seen == false)
+        std::cout << ", gasket NOT in its place";
     std::cout << '\n';
 }
 
@@ -42,16 +47,16 @@ int run(const Options& options)
     const std::string site = options.site.empty() ? desk::current_site(*store) : options.site;
     if (!store->fact("site", site))
         throw BadInput{"--site: \"" + site + "\" is not in this book; the id of a site in it is accepted"};
-    bool all_within = true;
+    bool all_in_order = true;
     for (const desk::LaidPipe& each : desk::laid_pipes(*store, site)) {
-        all_within = all_within && each.is_joint_within().value_or(true);
+        all_in_order = all_in_order && each.is_in_order();
         if (options.json)
             print(to_json(each), true);
         else
             print_for_people(each, *store);
     }
     const int read = shown_from(*store);
-    return all_within ? read : negative;
+    return all_in_order ? read : negative;
 }
 
 } // namespace
@@ -59,7 +64,7 @@ int run(const Options& options)
 void add_laid(Command app, Chosen& chosen)
 {
     auto options = std::make_shared<Options>();
-    auto command = app.subcommand("laid", "The log of laid pipes; 1 if a joint is outside its maker's tolerance");
+    auto command = app.subcommand("laid", "The log of laid pipes; 1 if a joint, a level or a gasket is not in order");
     command.option("--store", options->store, "the book (default your own)");
     command.option("--site", options->site, "site (default the current one)");
     command.flag("--json", options->json, "one JSON object a line");

@@ -3,6 +3,7 @@
 #include "local_time.hpp"
 
 #include <algorithm>
+#include <cstdlib>
 
 namespace cotter::desk {
 
@@ -29,6 +30,7 @@ LaidPipe laid_pipe(const Book& book, const records::Fact& fact)
     laid.chainage_mm = fact.doc.value("chainage_mm", std::int64_t{0});
     laid.invert_mm = number_in(fact.doc, "invert_mm");
     laid.planned_invert_mm = number_in(fact.doc, "planned_invert_mm");
+    laid.level_tolerance_mm = number_in(fact.doc, "level_tolerance_mm");
     laid.joint_mm = number_in(fact.doc, "joint_mm");
     laid.joint_least_mm = number_in(pipe, "joint_least_mm");
     laid.joint_greatest_mm = number_in(pipe, "joint_greatest_mm");
@@ -43,6 +45,24 @@ rules::Flag LaidPipe::is_joint_within() const
     if (!joint_mm || !joint_greatest_mm)
         return std::nullopt;
     return joint_least_mm.value_or(0) <= *joint_mm && *joint_mm <= *joint_greatest_mm;
+}
+
+std::optional<std::int64_t> LaidPipe::above_planned_mm() const
+{
+    return invert_mm && planned_invert_mm ? std::optional{*invert_mm - *planned_invert_mm} : std::nullopt;
+}
+
+rules::Flag LaidPipe::is_level_within() const
+{
+    const auto above = above_planned_mm();
+    if (!above || !level_tolerance_mm)
+        return std::nullopt;
+    return std::abs(*above) <= *level_tolerance_mm;
+}
+
+bool LaidPipe::is_in_order() const
+{
+    return is_joint_within().value_or(true) && is_level_within().value_or(true) && gasket_seen.value_or(true);
 }
 
 std::vector<LaidPipe> laid_pipes(const Book& book, const std::string& site)
@@ -66,6 +86,8 @@ Json to_json(const LaidPipe& laid)
             {"chainage_mm", laid.chainage_mm},
             {"invert_mm", or_null(laid.invert_mm)},
             {"planned_invert_mm", or_null(laid.planned_invert_mm)},
+            {"level_tolerance_mm", or_null(laid.level_tolerance_mm)},
+            {"level_within", or_null(laid.is_level_within())},
             {"joint_mm", or_null(laid.joint_mm)},
             {"joint_least_mm", or_null(laid.joint_least_mm)},
             {"joint_greatest_mm", or_null(laid.joint_greatest_mm)},

@@ -4,6 +4,7 @@
 
 #include <array>
 #include <cmath>
+#include <cstdlib>
 #include <string_view>
 
 namespace cotter::words {
@@ -74,6 +75,11 @@ std::string long_day(rules::Day day)
 std::string metres(std::int64_t millimetres)
 {
     return fmt::format("{:.1f} m", static_cast<double>(millimetres) / 1000);
+}
+
+std::string from_planned(std::int64_t above)
+{
+    return above == 0 ? "as planned" : fmt::format("{} mm {} planned", std::abs(above), above < 0 ? "below" : "above");
 }
 
 std::string clock_time(int minutes_of_day)
