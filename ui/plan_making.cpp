@@ -6,6 +6,7 @@
 #include "form_words.hpp"
 #include "kinds.hpp"
 #include "people.hpp"
+#include "plan_lines.hpp"
 #include "unloading.hpp"
 #include "written.hpp"
 
@@ -45,6 +46,21 @@ std::vector<std::string> reasons(const desk::PlanWork& work, const records::Book
     for (const desk::PlanStop& each : work.stops)
         all.push_back(words::says_of_planned_lift(each.place, each.finding, each.question, naming));
     return all;
+}
+
+// Of a lift plan: its marks, pipes, greatest load, radius and zone.
+std::string said_of_work(const records::Book& book, const Json& body)
+{
+    if (!body.contains("greatest_kg"))
+        return "";
+    std::string marks, pipes;
+    for (const Json& each : body.at("places"))
+        marks += (marks.empty() ? "" : ", ") + each.at("id").get<std::string>();
+    for (const std::string each : body.at("pipes"))
+        pipes += (pipes.empty() ? "" : ", ") + desk::shown_name(book, each);
+    return "Marks " + marks + " \u00b7 " + pipes + " \u00b7 up to " + std::to_string(body.value("greatest_kg", 0)) +
+           " kg at " + std::to_string(body.value("greatest_radius_mm", 0)) + " mm \u00b7 nobody inside " +
+           std::to_string(body.value("zone_mm", 0)) + " mm";
 }
 
 } // namespace
@@ -143,6 +159,26 @@ void PlanPage::work_out_lift_plan()
     pictures_.reset();
     if (work_->refusals.empty())
         pictures_.emplace(outside_.book, work_->body, outside_.now());
+}
+
+// What is signed, in one look, before it is in force.
+void PlanPage::confirm(Sheet& sheet)
+{
+    const std::string by = desk::shown_name(outside_.book, planner_);
+    const std::string head = is_delivery_ ? "Unloading of " + desk::label_of(outside_.book, id_)
+                                          : desk::head_of_plan({{"id", id_},
+                                                                {"issue", work_->body.at("issue")},
+                                                                {"first_day", work_->body.at("first_day")},
+                                                                {"last_day", work_->body.at("last_day")}});
+    const auto pressed = ask(
+        sheet, {head,
+                said_of_work(outside_.book, work_->body),
+                {{"Issue it", "Signed by " + by + ". It is never changed, only issued anew.", figures::Sign::to_do}},
+                true,
+                "Back"});
+    if (!pressed)
+        return;
+    *pressed == 0 ? issue() : go(Page::worked);
 }
 
 void PlanPage::issue()

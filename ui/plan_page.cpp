@@ -1,5 +1,6 @@
 #include "plan_page.hpp"
 
+#include "plan_lines.hpp"
 #include "title_block.hpp"
 
 #include <algorithm>
@@ -11,32 +12,6 @@ using records::Json;
 namespace {
 
 std::string days_of(const Json& plan) { return plan.value("first_day", "?") + " to " + plan.value("last_day", "?"); }
-
-// A plan that was made outside and entered by hand has no figures of Cotter's: what was entered is shown.
-Json lines_of_entered(const Json& plan)
-{
-    Json lines = Json::array();
-    const auto say = [&](const std::string& what, const std::string& says) {
-        lines.push_back({{"what", what},
-                         {"says", says},
-                         {"formula", "as entered"},
-                         {"source", "made outside Cotter, so it is not drawn"}});
-    };
-    say(plan.value("title", "lift plan"), days_of(plan));
-    for (const Json& place : plan.value("places", Json::array()))
-        say("mark " + place.value("id", ""),
-            "radius " + std::to_string(std::max(place.value("nose_radius_mm", 0), place.value("centre_radius_mm", 0))) +
-                " mm, heights " + std::to_string(place.value("pick_height_mm", 0)) + ", " +
-                std::to_string(place.value("slew_height_mm", 0)) + ", " +
-                std::to_string(place.value("lay_height_mm", 0)) + " mm");
-    say("greatest load and radius", std::to_string(plan.value("greatest_kg", 0)) + " kg, " +
-                                        std::to_string(plan.value("greatest_radius_mm", 0)) + " mm");
-    std::string pipes;
-    for (const std::string each : plan.value("pipes", Json::array()))
-        pipes += (pipes.empty() ? "" : ", ") + each;
-    say("pipe types", pipes);
-    return lines;
-}
 
 } // namespace
 
@@ -97,9 +72,7 @@ void PlanPage::show(Json plan)
     std::vector<std::string> without;
     if (plan.contains("worksheet"))
         draw_from(plan, without);
-    else
-        plan["results"] = lines_of_entered(plan);
-    numbers_.show(outside_.book, plan.value("results", Json::array()), without);
+    numbers_.show(outside_.book, desk::lines_of_plan(outside_.book, plan), without);
     go(Page::view);
 }
 
@@ -142,8 +115,8 @@ void PlanPage::press(const std::string& word)
         go(Page::who);
     if (word == "Back")
         go(page_ == Page::worked ? Page::form : Page::list);
-    if (word == "Issue it")
-        issue();
+    if (word == "Issue")
+        go(Page::confirm);
 }
 
 void PlanPage::view(Sheet& sheet)
@@ -163,7 +136,7 @@ void PlanPage::view(Sheet& sheet)
     if (!is_worked)
         buttons.emplace_back("New issue");
     else if (work_->fits())
-        buttons.emplace_back("Issue it");
+        buttons.emplace_back("Issue");
     sheet.fill({0, 0, sheet.width(), sheet.height()}, day.ground);
     const double foot = foot_mm * (sheet.is_narrow() ? 2 : 1);
     const Box area{0, head_mm, sheet.width(), sheet.height() - head_mm - foot - title_height(sheet)};
@@ -189,6 +162,7 @@ bool PlanPage::draw(Sheet& sheet)
     case Page::delivery: delivery(sheet); break;
     case Page::who: who(sheet); break;
     case Page::form: form(sheet); break;
+    case Page::confirm: confirm(sheet); break;
     case Page::issued: issued(sheet); break;
     case Page::gone: break;
     }

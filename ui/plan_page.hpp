@@ -21,14 +21,14 @@ public:
     bool draw(Sheet& sheet); // false when it is left
 
 private:
-    enum class Page { list, delivery, view, who, form, worked, issued, gone };
+    enum class Page { list, delivery, view, who, form, worked, confirm, issued, gone };
 
     void list(Sheet& sheet);
     void view(Sheet& sheet);
     void delivery(Sheet& sheet);
     void who(Sheet& sheet);
     void form(Sheet& sheet);
-    void worked(Sheet& sheet);
+    void confirm(Sheet& sheet);
     void issued(Sheet& sheet);
     void show(records::Json plan);
     void draw_from(const records::Json& plan, std::vector<std::string>& without);

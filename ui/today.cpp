@@ -47,14 +47,14 @@ std::string Today::clock(rules::Instant at) const
 void Today::add_plan_and_people(const desk::SiteDay& it)
 {
     heading("Lift plan and people");
-    if (it.plan.empty())
+    if (it.plans.empty())
         lines_.push_back({false, Sign::stop, "No lift plan is in the book", ""});
-    else
-        lines_.push_back({false, it.plan_in_force ? std::nullopt : std::optional{Sign::stop},
-                          "Plan " + it.plan.value("id", "") + ", issue " + std::to_string(it.plan.value("issue", 0)),
-                          with(it.plan.value("title", ""),
-                               std::string{it.plan_in_force ? "in force" : "not in force today"} + ", " +
-                                   it.plan.value("first_day", "?") + " to " + it.plan.value("last_day", "?"))});
+    for (const auto& each : it.plans)
+        lines_.push_back({false, each.in_force ? std::nullopt : std::optional{Sign::stop},
+                          "Plan " + each.doc.value("id", "") + ", issue " + std::to_string(each.doc.value("issue", 0)),
+                          with(each.doc.value("title", ""),
+                               std::string{each.in_force ? "in force" : "not in force today"} + ", " +
+                                   each.doc.value("first_day", "?") + " to " + each.doc.value("last_day", "?"))});
     if (it.people.empty())
         lines_.push_back({false, Sign::to_do, "Nobody is named for today", ""});
     for (const auto& each : it.people)

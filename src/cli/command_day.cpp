@@ -43,10 +43,9 @@ rules::Instant end_of(rules::Day day, const std::string& zone)
 void print_text(const Json& day, const desk::SiteDay& it, const records::Book& book)
 {
     std::cout << day["site"].get<std::string>() << ", " << words::long_day(it.day) << '\n';
-    const Json plan = day["plan"];
-    if (plan.is_null())
+    if (day["plans"].empty())
         std::cout << "  no lift plan\n";
-    else
+    for (const Json& plan : day["plans"])
         std::cout << "  plan " << plan["id"].get<std::string>() << " issue " << plan["issue"]
                   << (plan["in_force"] == true ? ", in force" : ", not in force today") << '\n';
     for (const Json& each : day["people"])
@@ -72,7 +71,7 @@ void print_text(const Json& day, const desk::SiteDay& it, const records::Book& b
         std::cout << "mark " << each["place"].get<std::string>() << ": "
                   << (each["needed"] == false ? "nobody goes in"
                       : each["holds"] == true ? "inspected this shift"
-                                              : "not inspected this shift")
+                                              : "not found safe this shift")
                   << '\n';
 }
 

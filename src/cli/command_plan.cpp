@@ -4,6 +4,7 @@
 #include "finding_words.hpp"
 #include "lines.hpp"
 #include "plan_in_force.hpp"
+#include "plan_lines.hpp"
 #include "plan_work.hpp"
 #include "unloading.hpp"
 #include "writer.hpp"
@@ -24,16 +25,44 @@ struct Options {
     bool issue = false;
 };
 
+std::string text_of_result(const Json& each)
+{
+    std::string text =
+        each.value("about", "") + (each.contains("about") ? ": " : "") + each.at("what").get<std::string>() + ": ";
+    if (each.contains("says"))
+        text += each.at("says").get<std::string>();
+    else
+        text += each.at("value").dump() + (each.value("unit", "").empty() ? "" : " ") + each.value("unit", "");
+    if (each.contains("limit"))
+        text += " (" + each.value("limit_is", "limit") + " " + each.at("limit").dump() + ")";
+    return one_line(text + ". " + each.at("formula").get<std::string>() + " [" + each.at("source").get<std::string>() +
+                    "]");
+}
+
+void print_plans(const std::vector<Json>& plans, const records::Book& book, rules::Day on)
+{
+    for (const Json& plan : plans) {
+        std::cout << one_line(desk::head_of_plan(plan))
+                  << (desk::is_in_force(plan, on) ? ": in force\n" : ": NOT in force that day\n");
+        for (const Json& each : desk::lines_of_plan(book, plan))
+            std::cout << "  " << text_of_result(each) << '\n';
+    }
+}
+
 int show(const Options& options)
 {
     Reading reading{store_or_own(options.writer.store)};
     Session session{reading.take(), {"--at", ""}, false};
     auto& store = session.store();
     const rules::Day on = options.on.is_given() ? day(options.on) : session.day();
-    const Json plan = desk::plan_for(store, desk::current_site(store), on);
-    if (plan.empty())
+    const std::vector<Json> plans = desk::plans_for(store, desk::current_site(store), on);
+    if (plans.empty())
         throw BadInput{"no lift plan in this book; `cotter plan --from FILE --issue` makes one"};
-    print(plan, options.writer.json);
+    if (options.writer.json)
+        for (const Json& each : plans)
+            print(each, true);
+    else
+        print_plans(plans, store, on);
     return shown_from(store);
 }
 
@@ -86,23 +115,10 @@ std::vector<std::string> reasons(const desk::PlanWork& work, const records::Book
     return all;
 }
 
-void print_result(const Json& each)
-{
-    std::cout << each.value("about", "") << (each.contains("about") ? ": " : "") << each.at("what").get<std::string>()
-              << ": ";
-    if (each.contains("says"))
-        std::cout << each.at("says").get<std::string>();
-    else
-        std::cout << each.at("value") << (each.value("unit", "").empty() ? "" : " ") << each.value("unit", "");
-    if (each.contains("limit"))
-        std::cout << " (" << each.value("limit_is", "limit") << " " << each.at("limit") << ")";
-    std::cout << ". " << each.at("formula").get<std::string>() << " [" << each.at("source").get<std::string>() << "]\n";
-}
-
 void print_lines(const Json& results, const std::vector<std::string>& why_not)
 {
     for (const Json& each : results)
-        print_result(each);
+        std::cout << text_of_result(each) << '\n';
     for (const std::string& each : why_not)
         std::cout << "DOES NOT FIT: " << one_line(each) << '\n';
 }
@@ -196,7 +212,7 @@ void add_plan(Command app, Chosen& chosen)
     command.option("--as", options->writer.as, "with --issue: the appointed person");
     command.option("--pin-file", options->writer.pin_file, "with --issue: file with that person's PIN");
     command.option("--at", options->writer.at.text, "the clock of a sample book, YYYY-MM-DDThh:mm:ssZ");
-    command.flag("--json", options->writer.json, "print one JSON object");
+    command.flag("--json", options->writer.json, "one JSON object for each plan");
     command.callback([options, &chosen] { chosen = [options] { return run(*options); }; });
 }
 

@@ -18,11 +18,6 @@ bool has_place(const Json& plan, const std::string& standing)
                        [&](const Json& each) { return each.value("id", "") == standing; });
 }
 
-bool is_in_force(const Json& plan, const std::string& today)
-{
-    return plan.value("issued", false) && plan.value("first_day", "9") <= today && today <= plan.value("last_day", "0");
-}
-
 std::vector<Fact> plans_of(const Book& book, const std::string& site)
 {
     std::vector<Fact> plans;
@@ -85,13 +80,18 @@ Json size_planned(const Book& book, const Json& plan, const std::string& pipe, r
 
 } // namespace
 
+bool is_in_force(const Json& plan, rules::Day day)
+{
+    const std::string today = rules::to_string(day);
+    return plan.value("issued", false) && plan.value("first_day", "9") <= today && today <= plan.value("last_day", "0");
+}
+
 Json plan_for(const Book& book, const std::string& site, rules::Day day, const std::string& standing)
 {
     Json chosen = Json::object();
     std::tuple<bool, bool, std::int64_t> best{false, false, -1};
     for (const Fact& fact : plans_of(book, site)) {
-        const std::tuple mine{is_in_force(fact.doc, rules::to_string(day)),
-                              !standing.empty() && has_place(fact.doc, standing), fact.at};
+        const std::tuple mine{is_in_force(fact.doc, day), !standing.empty() && has_place(fact.doc, standing), fact.at};
         if (mine > best) {
             best = mine;
             chosen = fact.doc;
@@ -100,15 +100,26 @@ Json plan_for(const Book& book, const std::string& site, rules::Day day, const s
     return chosen;
 }
 
+std::vector<Json> plans_for(const Book& book, const std::string& site, rules::Day day)
+{
+    std::vector<Fact> facts = plans_of(book, site);
+    std::stable_sort(facts.begin(), facts.end(), [](const Fact& a, const Fact& b) { return a.at > b.at; });
+    std::vector<Json> plans;
+    for (const Fact& fact : facts)
+        if (is_in_force(fact.doc, day))
+            plans.push_back(fact.doc);
+    if (plans.empty() && !facts.empty())
+        plans.push_back(facts.front().doc);
+    return plans;
+}
+
 std::vector<Json> places_in_force(const Book& book, const std::string& site, rules::Day day)
 {
-    std::vector<Fact> plans = plans_of(book, site);
-    std::stable_sort(plans.begin(), plans.end(), [](const Fact& a, const Fact& b) { return a.at > b.at; });
     std::vector<Json> places;
     std::set<std::string> marks;
-    for (const Fact& fact : plans)
-        for (const Json& each : fact.doc.value("places", Json::array()))
-            if (is_in_force(fact.doc, rules::to_string(day)) && marks.insert(each.value("id", "")).second)
+    for (const Json& plan : plans_for(book, site, day))
+        for (const Json& each : plan.value("places", Json::array()))
+            if (is_in_force(plan, day) && marks.insert(each.value("id", "")).second)
                 places.push_back(each);
     return places;
 }

@@ -13,6 +13,12 @@ namespace cotter::desk {
 // the newest; {} if there is none.
 Json plan_for(const Book& book, const std::string& site, rules::Day day, const std::string& standing = "");
 
+// Issued, and the day is one of its days.
+bool is_in_force(const Json& plan, rules::Day day);
+
+// All plans in force there on that day, the newest first; if none is, the newest alone.
+std::vector<Json> plans_for(const Book& book, const std::string& site, rules::Day day);
+
 // Standing places of all plans in force there on that day, the newest plan's first; of one mark in two plans the first.
 std::vector<Json> places_in_force(const Book& book, const std::string& site, rules::Day day);
 

@@ -121,24 +121,30 @@ std::string on_the_levers(const Book& book, const SiteDay& day, const std::strin
     return check ? check->doc.value("by", "") : "";
 }
 
+bool is_briefed(const SiteDay& day, const std::string& who)
+{
+    return !day.plans.empty() && std::all_of(day.plans.begin(), day.plans.end(), [&](const DayPlan& plan) {
+        const Json briefed = plan.doc.value("briefed", Json::array());
+        return std::any_of(briefed.begin(), briefed.end(), [&](const Json& each) {
+            return each["person"] == who && each["issue"] == plan.doc.value("issue", Json{});
+        });
+    });
+}
+
 void add_people(const Book& book, SiteDay& day)
 {
     const Json roles = doc(book, "people_today", day.site + " " + rules::to_string(working_day(book, day.site, day.at)))
                            .value("roles", Json::object());
-    const Json briefed = day.plan.value("briefed", Json::array());
     for (const auto& [role, person] : roles.items())
-        day.people.push_back({role, person.get<std::string>(),
-                              std::any_of(briefed.begin(), briefed.end(), [&, who = person](const Json& each) {
-                                  return each["person"] == who && each["issue"] == day.plan.value("issue", Json{});
-                              })});
+        day.people.push_back({role, person.get<std::string>(), is_briefed(day, person)});
 }
 
-void add_plan(const Book& book, SiteDay& day)
+void add_plans(const Book& book, SiteDay& day)
 {
-    day.plan = plan_for(book, day.site, day.day);
-    const std::string today = rules::to_string(day.day);
-    day.plan_in_force = day.plan.value("issued", false) && day.plan.value("signed", false) &&
-                        day.plan.value("first_day", "9") <= today && today <= day.plan.value("last_day", "0");
+    for (Json& each : plans_for(book, day.site, day.day)) {
+        const bool in_force = is_in_force(each, day.day) && each.value("signed", false);
+        day.plans.push_back({std::move(each), in_force});
+    }
 }
 
 DayUnit unit_of(const Book& book, const BoardRow& row, const SiteDay& day, const std::string& zone,
@@ -216,6 +222,15 @@ DayTrench trench_of(const Book& book, const Json& place, const SiteDay& day)
     return trench;
 }
 
+void add_trenches(const Book& book, SiteDay& day)
+{
+    std::set<std::string> marks; // a mark that stands in two plans is that of the newer
+    for (const DayPlan& plan : day.plans)
+        for (const Json& place : plan.doc.value("places", Json::array()))
+            if (marks.insert(place.value("id", "")).second)
+                day.trenches.push_back(trench_of(book, place, day));
+}
+
 // Also of a unit that nobody has received anywhere: it may stand here.
 bool may_be_here(const Book& book, const SiteDay& day, const std::string& unit)
 {
@@ -240,11 +255,10 @@ SiteDay site_day(const Book& book, const std::string& site, Instant at)
     day.site = site;
     day.at = at;
     day.day = local_day(at, zone);
-    add_plan(book, day);
+    add_plans(book, day);
     add_people(book, day);
     add_units(book, day, zone);
-    for (const Json& place : day.plan.value("places", Json::array()))
-        day.trenches.push_back(trench_of(book, place, day));
+    add_trenches(book, day);
     add_stops(book, day);
     return day;
 }

@@ -28,9 +28,14 @@ struct DayUnit {
     bool is_whole() const { return check == CheckState::stale || check == CheckState::stands; }
 };
 
+struct DayPlan {
+    Json doc;
+    bool in_force = false;
+};
+
 struct DayPerson {
     std::string role, person;
-    bool briefed = false; // on the issue in force
+    bool briefed = false; // on the issue of every plan that is shown
 };
 
 struct DayTrench {
@@ -52,8 +57,7 @@ struct SiteDay {
     rules::Instant at{0};
     rules::Day day{};
     std::vector<DayUnit> units; // at the site and not scrapped, or hanging on a machine that is
-    Json plan = Json::object(); // in force there, else the newest; {} if there is none
-    bool plan_in_force = false;
+    std::vector<DayPlan> plans; // in force there, the newest first; else the newest alone
     std::vector<DayPerson> people; // as named for the day
     std::vector<DayTrench> trenches;
     std::vector<DayStop> stops; // open, of the units here or nobody knows where

@@ -34,13 +34,11 @@ Json unit_json(const DayUnit& unit, const Book& book)
     return json;
 }
 
-Json plan_json(const SiteDay& day)
+Json plan_json(const DayPlan& plan)
 {
-    if (day.plan.empty())
-        return {};
-    Json json = {{"in_force", day.plan_in_force}};
+    Json json = {{"in_force", plan.in_force}};
     for (const char* field : {"id", "title", "issue", "first_day", "last_day"})
-        json[field] = day.plan.value(field, Json{});
+        json[field] = plan.doc.value(field, Json{});
     return json;
 }
 
@@ -51,11 +49,13 @@ Json to_json(const SiteDay& day, const Book& book)
     Json json = {{"site", shown_name(book, day.site)},
                  {"at", to_string(day.at)},
                  {"day", rules::to_string(day.day)},
-                 {"plan", plan_json(day)},
+                 {"plans", Json::array()},
                  {"units", Json::array()},
                  {"people", Json::array()},
                  {"trenches", Json::array()},
                  {"stops", Json::array()}};
+    for (const DayPlan& each : day.plans)
+        json["plans"].push_back(plan_json(each));
     for (const DayUnit& each : day.units)
         json["units"].push_back(unit_json(each, book));
     for (const DayPerson& each : day.people)

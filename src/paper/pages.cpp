@@ -69,7 +69,10 @@ public:
         document.title("This site, this day", desk::shown_name(book_, day_.site) + ", " + words::long_day(day_.day) +
                                                   ". It says what was recorded, and no more.");
         document.heading("Lift plan");
-        document.paragraph(plan());
+        if (day_.plans.empty())
+            document.paragraph("No lift plan is in the book.");
+        for (const desk::DayPlan& each : day_.plans)
+            document.paragraph(says_of(each));
         document.heading("People of the day");
         document.table(people());
         document.heading("Open stops");
@@ -84,14 +87,12 @@ private:
     std::string name(const std::string& id) const { return desk::shown_name(book_, id); }
     std::string when(rules::Instant at) const { return local_time(at, zone_); }
 
-    std::string plan() const
+    static std::string says_of(const desk::DayPlan& plan)
     {
-        if (day_.plan.empty())
-            return "No lift plan is in the book.";
-        const std::string title = day_.plan.value("title", "");
-        return day_.plan.value("id", "") + (title.empty() ? "" : " (" + title + ")") + ", issue " +
-               std::to_string(day_.plan.value("issue", 0)) + ", " + day_.plan.value("first_day", "?") + " to " +
-               day_.plan.value("last_day", "?") + (day_.plan_in_force ? ": in force." : ": not in force today.");
+        const std::string title = plan.doc.value("title", "");
+        return plan.doc.value("id", "") + (title.empty() ? "" : " (" + title + ")") + ", issue " +
+               std::to_string(plan.doc.value("issue", 0)) + ", " + plan.doc.value("first_day", "?") + " to " +
+               plan.doc.value("last_day", "?") + (plan.in_force ? ": in force." : ": not in force today.");
     }
 
     Table people() const

@@ -191,8 +191,8 @@ TEST_CASE("the day as JSON, in sentences and as a page")
     const SampleBook book;
     const Ran json = book.run("day --at 2026-11-25T08:00:00Z");
     REQUIRE(json.code == 0);
-    CHECK(json.json()["plan"]["issue"] == 1);
-    CHECK(json.json()["plan"]["in_force"] == true);
+    CHECK(json.json()["plans"][0]["issue"] == 1);
+    CHECK(json.json()["plans"][0]["in_force"] == true);
     REQUIRE(json.json()["units"].size() == 2);
     for (const Json& each : json.json()["units"]) {
         CHECK(each["check"] == "done");

@@ -104,14 +104,36 @@ TEST_CASE("after the shift the day's check is still the one that was done")
 TEST_CASE("the plan in force, its issue, and who of the day's people is briefed on it")
 {
     SiteDay day = seen(site_book());
-    CHECK(day.plan_in_force);
-    CHECK(day.plan["issue"] == 2);
+    REQUIRE(day.plans.size() == 1);
+    CHECK(day.plans[0].in_force);
+    CHECK(day.plans[0].doc["issue"] == 2);
     REQUIRE(day.people.size() == 2);
     CHECK(day.people[0].role == "operator");
     CHECK_FALSE(day.people[0].briefed);
     CHECK(day.people[1].person == "hallam");
     CHECK(day.people[1].briefed);
-    CHECK_FALSE(seen(site_book(), *parse_instant("2026-12-21T08:00:00Z")).plan_in_force);
+    CHECK_FALSE(seen(site_book(), *parse_instant("2026-12-21T08:00:00Z")).plans.at(0).in_force);
+}
+
+TEST_CASE("of two plans in force both are of the day, each with its marks; briefed is who is on both")
+{
+    SignedBook book = site_book();
+    book.add("lift_plan", "plan-2",
+             {{"site", "marsh-lane"},
+              {"issue", 1},
+              {"issued", true},
+              {"signed", true},
+              {"first_day", "2026-11-20"},
+              {"last_day", "2026-12-01"},
+              {"places", {{{"id", "Z"}}}}},
+             "2026-11-25T07:20:00Z", "quill");
+    const SiteDay day = seen(book);
+    REQUIRE(day.plans.size() == 2);
+    CHECK(day.plans[0].doc["id"] == "plan-2");
+    CHECK(day.plans[1].in_force);
+    CHECK(day.trenches.front().place == "Z");
+    CHECK(day.trenches.size() == 1 + seen(site_book()).trenches.size());
+    CHECK_FALSE(day.people[1].briefed); // hallam, on the first alone
 }
 
 TEST_CASE("a trench holds by a competent person's inspection this shift, until something falls")
@@ -161,8 +183,8 @@ TEST_CASE("a site without anything has a day all the same")
     book.add("site", "s", {{"name", "S"}, {"zone", "Europe/London"}});
     const SiteDay day = site_day(book.book(), "s", eight);
     CHECK(day.units.empty());
-    CHECK(day.plan.empty());
-    CHECK(to_json(day, book.book())["plan"].is_null());
+    CHECK(day.plans.empty());
+    CHECK(to_json(day, book.book())["plans"] == Json::array());
 }
 
 TEST_CASE("a book on a day knows nothing of later ones")
