@@ -19,7 +19,7 @@ constexpr std::string_view says_of_trench(bool needed, bool holds)
 {
     return !needed ? "nobody goes in, by the plan"
            : holds ? "inspected this shift by a competent person, and safe"
-                   : "not inspected this shift: nobody goes in";
+                   : "not found safe this shift: nobody goes in";
 }
 
 } // namespace cotter::words

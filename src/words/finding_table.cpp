@@ -147,7 +147,7 @@ constexpr std::array<FindingWords, rules::code_count> table{{
      "firm's own rule"},
     {Code::place_unconfirmed, "Standing place not confirmed{who}", "Level, ground and edge, services, zone closed",
      "The supervisor confirms the standing place", "Confirm", "LOLER 1998 regs 6, 8; CDM 2015 reg. 22"},
-    {Code::trench_unchecked, "Trench not inspected{who}", "This shift, by a competent person, since any fall",
+    {Code::trench_unchecked, "Trench not found safe{who}", "Inspected this shift by a competent person, since any fall, and safe",
      "A competent person inspects the trench", "Inspect", "CDM 2015 regs 22(4), 24"},
     {Code::unit_quarantined, "Stop called{who}", "Nobody entitled has lifted it",
      "Somebody entitled looks into it and lifts the stop", "Clear", "firm's own rule"},

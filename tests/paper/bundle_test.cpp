@@ -188,7 +188,7 @@ TEST_CASE("the page of the day says plan, people, stops, units with their checks
     for (const char* part : {"plan-1, issue 2, 2026-11-01 to 2026-12-20: in force.", "supervisor", "Jaw bent",
                              "rep-cl-02", "Mon 1 Mar 2027", "farrow (invented), Wed 25 Nov 2026 07:10",
                              "hangs on no machine here", "no copy here", "nobody goes in, by the plan",
-                             "not inspected this shift: nobody goes in", "check done", "Stop called: CL-02"}) {
+                             "not found safe this shift: nobody goes in", "check done", "Stop called: CL-02"}) {
         CAPTURE(std::string{part});
         CHECK(contains(text, part));
     }

@@ -177,7 +177,7 @@ TEST_CASE("the day has the plan's issue, its people, and further down units with
     for (const char* words :
          {"Plan plan-1, issue 2", "in force", "Supervisor: O. Hallam (invented)", "Briefed on this issue", "CL-02",
           "check not done in full this shift", "check done", "hangs on no machine here", "no copy here",
-          "Examination out of date: CL-05", "Mark A: inspected this shift", "Mark C: not inspected this shift"}) {
+          "Examination out of date: CL-05", "Mark A: inspected this shift", "Mark C: not found safe this shift"}) {
         CAPTURE(std::string{words});
         CHECK(rig.shows(words));
     }
