@@ -85,8 +85,11 @@ Json card_json(const std::vector<words::CardPoint>& card)
     return points;
 }
 
-void tell_card(const std::vector<words::CardPoint>& card)
+void tell_card(const std::vector<words::CardPoint>& card, bool may_lift)
 {
+    if (!card.empty())
+        std::cout << (may_lift ? "LIFT CARD\n"
+                               : "LIFT CARD, for when what stops this lift is cleared: DO NOT LIFT now\n");
     for (const auto& point : card) {
         std::cout << point.title << (point.by_touch ? "" : " (spoken with the signaller)") << ":\n";
         for (const auto& line : point.lines)
@@ -109,7 +112,7 @@ int run(const Options& options)
         options.card ? words::lift_card(desk::card_facts(book, asked, question)) : std::vector<words::CardPoint>{};
     if (options.text) {
         tell(question, decision, naming, std::cout);
-        tell_card(card);
+        tell_card(card, decision.may_lift());
     } else {
         Json answer = decision_json(question, decision, naming);
         if (options.card)
