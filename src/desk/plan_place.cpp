@@ -26,6 +26,14 @@ const char* name(Sector sector)
     return names[static_cast<std::size_t>(sector)];
 }
 
+// A chart for a machine with a blade rates its front over the blade. Over the other end neither of its ratings is meant,
+// so the lower counts. Source: firm's own rule.
+Sector as_charted(const PlanSheet& plan, const Json& stand, Sector sector)
+{
+    const std::string blade = plan.gear.chart->blade.value_or("none");
+    return sector == Sector::front && blade != "none" && !stand.value("blade_ahead", false) ? Sector::both : sector;
+}
+
 // Of every position along the trench: the furthest pipe lies ahead of the slew axis or as far behind it.
 Sector sector_along(const MoveAsked& asked)
 {
@@ -143,7 +151,7 @@ Json plan_place(const PlanSheet& plan, const PlannedLoads& loads, const Json& st
 {
     const MoveAsked asked = move_at(plan, stand, *loads.widest);
     const Points points = move_points(asked), lowest = move_points(move_at(plan, stand, *loads.narrowest));
-    const Sector sector = sector_along(asked);
+    const Sector sector = as_charted(plan, stand, sector_along(asked));
     const std::string id = stand.at("id");
     const Json& trench = plan.sheet.at("trench");
     Json place{{"id", id},

@@ -140,6 +140,20 @@ TEST_CASE("what passes a limit is said")
     CHECK(book.run("plan --json").json()["issue"] == 1);
 }
 
+TEST_CASE("over the front is as the chart has it only where the machine's blade stands ahead")
+{
+    const PlanBook book;
+    Json sheet = plan();
+    Json& stand = sheet["body"]["worksheet"]["stands"][0];
+    stand.update({{"beside", "in_line"}, {"lay_along_mm", 0}, {"pick_bearing_mdeg", 20000}});
+    const auto sector = [&] { return book.work_out(sheet).json()["plan"]["places"][0]["sector"]; };
+    CHECK(sector() == "both");
+    stand["blade_ahead"] = false;
+    CHECK(sector() == "both");
+    stand["blade_ahead"] = true;
+    CHECK(sector() == "front");
+}
+
 TEST_CASE("null in a worksheet is what is left out")
 {
     const PlanBook book;
