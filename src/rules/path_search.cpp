@@ -34,11 +34,16 @@ public:
     const std::vector<Interval>& stretches(int tilt, int band_number);
 
 private:
+    struct Taken {
+        Polygon by;
+        double bottom = 0, top = 0;
+    };
     struct Slice {
-        std::vector<Polygon> taken;
+        std::vector<Taken> taken;
         double floor = 0;
         std::vector<std::optional<std::vector<Interval>>> bands;
     };
+    static Taken taken_by(Polygon polygon);
     Slice slice_at(double degrees) const;
     std::vector<Interval> free_in(const Slice& slice, int band_number) const;
 
@@ -88,6 +93,14 @@ FreeSpace::FreeSpace(const PathAsked& asked) : asked_{asked}, reach_{reach_of(as
         slices_.push_back(slice_at(degrees(tilt)));
 }
 
+FreeSpace::Taken FreeSpace::taken_by(Polygon polygon)
+{
+    const auto [low, high] =
+        std::minmax_element(polygon.begin(), polygon.end(), [](Point a, Point b) { return a.y < b.y; });
+    const double bottom = low->y, top = high->y;
+    return {std::move(polygon), bottom, top};
+}
+
 FreeSpace::Slice FreeSpace::slice_at(double at) const
 {
     Slice slice;
@@ -97,7 +110,7 @@ FreeSpace::Slice FreeSpace::slice_at(double at) const
         const Polygon kept =
             minkowski_sum(polygon(each.box), around_circle(each.clearance + arc_ / 2 + 1e-3, circle_corners));
         for (const Box& part : asked_.body)
-            slice.taken.push_back(minkowski_sum(kept, mirrored(turned(polygon(part), at))));
+            slice.taken.push_back(taken_by(minkowski_sum(kept, mirrored(turned(polygon(part), at)))));
     }
     return slice;
 }
@@ -110,9 +123,10 @@ std::vector<Interval> FreeSpace::free_in(const Slice& slice, int band_number) co
     if (low < slice.floor + (is_level_on_bed ? -1e-9 : arc_ / 2))
         return {};
     std::vector<Interval> taken;
-    for (const Polygon& each : slice.taken)
-        if (const auto covered = covered_between(each, low, high))
-            taken.push_back(*covered);
+    for (const Taken& each : slice.taken)
+        if (each.bottom <= high && low <= each.top)
+            if (const auto covered = covered_between(each.by, low, high))
+                taken.push_back(*covered);
     std::sort(taken.begin(), taken.end(), [](Interval a, Interval b) { return a.from < b.from; });
     std::vector<Interval> left;
     double from = across_.from;
