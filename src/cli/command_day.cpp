@@ -48,6 +48,9 @@ void print_text(const Json& day, const desk::SiteDay& it, const records::Book& b
     for (const Json& plan : day["plans"])
         std::cout << "  plan " << plan["id"].get<std::string>() << " issue " << plan["issue"]
                   << (plan["in_force"] == true ? ", in force" : ", not in force today") << '\n';
+    for (const desk::DayPlan& plan : it.plans)
+        for (const std::string& each : plan.changes)
+            std::cout << "    outside of it now: " << one_line(each) << '\n';
     for (const Json& each : day["people"])
         std::cout << "  " << each["role"].get<std::string>() << ": " << each["person"].get<std::string>()
                   << (each["briefed"] == true ? "" : ", not briefed by the record") << '\n';

@@ -34,9 +34,11 @@ void print_for_people(const desk::LaidPipe& laid, const records::Book& book)
     const auto within = laid.is_joint_within();
     if (within)
         std::cout << (*within ? ", within its maker's " : ", OUTSIDE its maker's ") << laid.joint_least_mm.value_or(0)
-                  << " to " << *laid.joint_greatest_mm << " mm";
+                  << " to " << (laid.joint_greatest_mm ? std::to_string(*laid.joint_greatest_mm) : "?") << " mm";
     if (laid.gasket_seen == false)
-        std::cout << ", gasket NOT in its place";
+        std::cout << ", gasket NOT seen in its place";
+    if (laid.joint_mm && !within)
+        std::cout << ", its maker's tolerance is not known";
     std::cout << '\n';
 }
 

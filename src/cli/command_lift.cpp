@@ -115,6 +115,10 @@ int run(const Options& options)
         tell_card(card, decision.may_lift());
     } else {
         Json answer = decision_json(question, decision, naming);
+        if (question.place && question.place->id)
+            answer["standing"] = *question.place->id;
+        if (question.plan && question.plan->id)
+            answer["plan"] = {{"id", *question.plan->id}, {"issue", question.plan->issue.value_or(0)}};
         if (options.card)
             answer["card"] = card_json(card);
         std::cout << answer.dump() << '\n';

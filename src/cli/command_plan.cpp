@@ -44,6 +44,8 @@ void print_plans(const std::vector<Json>& plans, const records::Book& book, rule
     for (const Json& plan : plans) {
         std::cout << one_line(desk::head_of_plan(plan))
                   << (desk::is_in_force(plan, on) ? ": in force\n" : ": NOT in force that day\n");
+        for (const std::string& each : desk::changes_since(book, plan))
+            std::cout << "  OUTSIDE OF IT NOW: " << one_line(each) << '\n';
         for (const Json& each : desk::lines_of_plan(book, plan))
             std::cout << "  " << text_of_result(each) << '\n';
     }

@@ -18,6 +18,11 @@ void tell(const rules::Question& question, const rules::Decision& decision, cons
           std::ostream& out)
 {
     out << words::verdict(decision.may_lift()) << '\n';
+    if (decision.may_lift() && question.pipe && question.pipe->id && question.place && question.place->id &&
+        question.plan && question.plan->id)
+        out << "  " << naming(*question.pipe->id) << ", at mark " << *question.place->id << ", by " << *question.plan->id
+            << " issue " << question.plan->issue.value_or(0)
+            << ". On the signaller's signal, nobody inside the zone.\n";
     for (const rules::Finding& finding : decision.findings)
         out << "  " << records::name(weight(finding.code)) << ": " << words::says(finding, question, naming).joined()
             << "\n      " << words::clears(finding.code) << " (" << words::source(finding.code) << ")\n";

@@ -119,7 +119,8 @@ private:
         const Json before = thing_in(book_, shape_, group.id);
         Json now = read(group, before);
         if (known_in(now) != known_in(before))
-            for (const char* worked_out : {"worksheet", "results", "pipe_sizes"}) // no longer of these figures
+            for (const char* worked_out :
+                 {"worksheet", "results", "pipe_sizes", "gear_planned"}) // no longer of these figures
                 now.erase(worked_out);
         for (const Fault& each : faults_in(shape_, before, now))
             sheet_.say(group.rows.front(), column_of(each.field), each.why);

@@ -42,9 +42,11 @@ LaidPipe laid_pipe(const Book& book, const records::Fact& fact)
 
 rules::Flag LaidPipe::is_joint_within() const
 {
-    if (!joint_mm || !joint_greatest_mm)
+    if (!joint_mm)
         return std::nullopt;
-    return joint_least_mm.value_or(0) <= *joint_mm && *joint_mm <= *joint_greatest_mm;
+    if ((joint_least_mm && *joint_mm < *joint_least_mm) || (joint_greatest_mm && *joint_mm > *joint_greatest_mm))
+        return false;
+    return joint_greatest_mm ? rules::Flag{true} : std::nullopt;
 }
 
 std::optional<std::int64_t> LaidPipe::above_planned_mm() const

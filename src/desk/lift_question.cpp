@@ -72,6 +72,8 @@ public:
 private:
     void when_and_where();
     void gear();
+    void plan(const ItemsOfQuestion& gear, const std::string& chart);
+    bool is_taped_inside() const;
     void what_hangs();
     void setting();
     void people();
@@ -136,21 +138,41 @@ void Building::gear()
     }
     if (const auto chart = book_.fact("chart", set_up.value("chart", "")))
         q_.chart = records::read_chart(chart->doc);
-    if (!plan_.empty()) {
-        q_.plan = records::read_plan([&] {
-            Json plan = plan_;
-            Json places = Json::array();
-            for (const Json& place : plan.value("places", Json::array()))
-                places.push_back(place.at("id"));
-            plan["places"] = places;
-            plan["pipes"] = pipes_as_planned(book_, plan_, made_);
-            return plan;
-        }());
-        q_.plan->machines = gear.labels(q_.plan->machines);
-        q_.plan->attachments = gear.labels(q_.plan->attachments);
-        if (!is_as_planned(book_, plan_, made_, load_path(book_, asked_), set_up.value("chart", "")))
-            q_.plan->machines.clear(); // outside of it
-    }
+    if (!plan_.empty())
+        plan(gear, set_up.value("chart", ""));
+}
+
+void Building::plan(const ItemsOfQuestion& gear, const std::string& chart)
+{
+    Json plan = plan_;
+    plan["places"] = Json::array();
+    for (const Json& place : plan_.value("places", Json::array()))
+        plan["places"].push_back(place.at("id"));
+    plan["pipes"] = pipes_as_planned(book_, plan_, made_);
+    q_.plan = records::read_plan(plan);
+    q_.plan->machines = gear.labels(q_.plan->machines);
+    q_.plan->attachments = gear.labels(q_.plan->attachments);
+    if (!is_as_planned(book_, plan_, made_, load_path(book_, asked_), chart) || !is_taped_inside())
+        q_.plan->machines.clear(); // outside of it
+}
+
+// Is what was taped no more than what the plan says of the mark? A sector of its own counts as both.
+bool Building::is_taped_inside() const
+{
+    const Json place = place_in_plan();
+    const auto stated = [&](const char* field) {
+        return place.contains(field) ? std::optional{Millimetres{place.at(field).get<std::int64_t>()}} : std::nullopt;
+    };
+    const auto farthest = std::max(stated("nose_radius_mm"), stated("centre_radius_mm"));
+    if (asked_.radius && farthest && *asked_.radius > *farthest)
+        return false;
+    if (const auto lowest = stated("lay_height_mm"); asked_.height && lowest && *asked_.height < *lowest)
+        return false;
+    if (const auto highest = std::max(stated("slew_height_mm"), stated("pick_height_mm"));
+        asked_.height && highest && *asked_.height > *highest)
+        return false;
+    const auto planned = records::read_move(place).sector;
+    return !asked_.sector || *asked_.sector == Sector::both || !planned || *asked_.sector == *planned;
 }
 
 void Building::what_hangs()
@@ -160,6 +182,10 @@ void Building::what_hangs()
     Json move = place_in_plan();
     for (const char* field : {"water_kg", "mud_kg", "shackles_kg", "bucket_kg"})
         copy_field(rigging_, move, field);
+    const Json planned = plan_.value("worksheet", Json::object()).value("hanging", Json::object());
+    for (const char* field : {"water_kg", "mud_kg", "shackles_kg"}) // what the plan counts with hangs at the least
+        if (move.contains(field) && planned.contains(field))
+            move[field] = std::max(move.at(field).get<std::int64_t>(), planned.at(field).get<std::int64_t>());
     q_.move = records::read_move(move);
     tape(*q_.move);
 }
@@ -213,17 +239,15 @@ void Building::people()
         add_person("signaller", asked_.signaller);
 }
 
-// The place asked for, else the one confirmed last.
+// The place asked for, else the one confirmed last, in whatever plan.
 std::string Building::standing_asked_or_confirmed() const
 {
     if (!asked_.standing.empty())
         return asked_.standing;
     std::pair<std::int64_t, std::string> newest{0, ""};
-    for (const Json& place : places_in_force(book_, site_, day_)) {
-        const std::string mark = place.value("id", "");
-        if (const auto confirmed = book_.fact("place", at_site(mark)); confirmed && confirmed->at > newest.first)
-            newest = {confirmed->at, mark};
-    }
+    for (const records::Fact& confirmed : book_.facts("place"))
+        if (confirmed.key.key.starts_with(at_site("")) && confirmed.at > newest.first)
+            newest = {confirmed.at, confirmed.key.key.substr(at_site("").size())};
     return newest.second;
 }
 

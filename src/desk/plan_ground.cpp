@@ -1,8 +1,10 @@
 // Of a plan: stand-off from the edge, slope of the stand, pressure under a track.
 
+#include "physics.hpp"
 #include "plan_parts.hpp"
 
 #include <algorithm>
+#include <cmath>
 
 namespace cotter::desk {
 
@@ -54,6 +56,25 @@ void edge(const PlanSheet& plan, const Json& stand, Results& out)
         out.say("carried inside the line at 45 degrees by", about, carried_by, "as stated", "the plan's");
 }
 
+// How far the stacked pipe's side is from the trench's edge; negative: over the trench.
+double stack_off(const PlanSheet& plan, const MoveAsked& move)
+{
+    const double x = move.pick_radius * std::cos(radians(move.pick_bearing)),
+                 y = move.pick_radius * std::sin(radians(move.pick_bearing));
+    const double half = number(plan.sheet.at("trench"), "width_mm") / 2;
+    const Footprint& f = move.footprint;
+    if (move.beside == Beside::in_line)
+        return std::max(f.half_length - f.slew_ahead + move.stand_off - x, std::abs(y) - half) - move.outside / 2;
+    return std::abs(y - f.half_width - move.stand_off - half) - half - move.outside / 2;
+}
+
+void stack(const PlanSheet& plan, const Json& stand, const MoveAsked& move, Results& out)
+{
+    out.at_least({"stack from the edge", stand.at("id"), static_cast<std::int64_t>(std::floor(stack_off(plan, move))),
+                  "mm", "side of the stacked pipe to the trench's edge; the least is that of the tracks", geometry},
+                 plan.sheet.at("ground").at("least_stand_off_mm").get<std::int64_t>());
+}
+
 } // namespace
 
 void plan_ground(const PlanSheet& plan, const PlannedLoads& loads, const Json& stand,
@@ -61,6 +82,7 @@ void plan_ground(const PlanSheet& plan, const PlannedLoads& loads, const Json& s
 {
     const std::string about = stand.at("id");
     edge(plan, stand, out);
+    stack(plan, stand, move_at(plan, stand, *loads.widest), out);
     out.at_most({"slope of the stand", about, stand.at("slope_mdeg").get<std::int64_t>(), "thousandths of a degree",
                  "as planned", "the chart's; level unless it says otherwise"},
                 plan.slope_mdeg);

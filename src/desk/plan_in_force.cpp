@@ -148,6 +148,34 @@ std::vector<rules::Id> pipes_as_planned(const Book& book, const Json& plan, rule
     return pipes;
 }
 
+Json planned_gear(const Book& book, const std::string& unit)
+{
+    const Json stands = doc(book, "unit", unit);
+    Json planned{{"unit", unit}};
+    for (const char* field : {"model", "mass_kg", "plate_kg", "tail_swing_mm", "pattern"})
+        if (stands.contains(field))
+            planned[field] = stands.at(field);
+    return planned;
+}
+
+namespace {
+
+bool is_unchanged(const Json& data, rules::Instant since)
+{
+    return data.value("changed", Json::object()).value("at", std::int64_t{0}) <= since.count();
+}
+
+bool is_gear_unchanged(const Book& book, const Json& plan, rules::Instant made)
+{
+    const Json gear = plan.value("gear_planned", Json::array());
+    return std::all_of(gear.begin(), gear.end(), [&](const Json& each) {
+        return planned_gear(book, each.at("unit")) == each &&
+               is_unchanged(doc(book, "model", each.value("model", "")), made);
+    });
+}
+
+} // namespace
+
 bool is_as_planned(const Book& book, const Json& plan, rules::Instant made, const std::vector<std::string>& path,
                    const std::string& chart)
 {
@@ -161,8 +189,25 @@ bool is_as_planned(const Book& book, const Json& plan, rules::Instant made, cons
     for (const Json& each : sheet.value("hangs", Json::array()))
         planned.push_back(each);
     planned.push_back(sheet.value("attachment", ""));
-    const Json changed = doc(book, "chart", chart).value("changed", Json::object());
-    return planned == path && chart == sheet.value("chart", "") && changed.value("at", std::int64_t{0}) <= made.count();
+    return planned == path && chart == sheet.value("chart", "") && is_unchanged(doc(book, "chart", chart), made) &&
+           is_gear_unchanged(book, plan, made);
+}
+
+std::vector<std::string> changes_since(const Book& book, const Json& plan)
+{
+    const rules::Instant made = made_at(book, plan.value("id", ""));
+    const std::vector<rules::Id> as_planned = pipes_as_planned(book, plan, made);
+    std::vector<std::string> changes;
+    for (const std::string each : plan.value("pipes", Json::array()))
+        if (std::find(as_planned.begin(), as_planned.end(), each) == as_planned.end())
+            changes.push_back(shown_name(book, each) + ": its size is other than planned");
+    for (const Json& each : plan.value("gear_planned", Json::array()))
+        if (!is_gear_unchanged(book, {{"gear_planned", {each}}}, made))
+            changes.push_back(label_of(book, each.at("unit")) + ": it, or its model, is other than planned");
+    const std::string chart = plan.value("worksheet", Json::object()).value("chart", "");
+    if (!chart.empty() && !is_unchanged(doc(book, "chart", chart), made))
+        changes.push_back(shown_name(book, chart) + ": this chart is other than planned");
+    return changes;
 }
 
 std::vector<TakenMark> taken_marks(const Book& book, const std::string& plan, const Json& body)

@@ -31,10 +31,16 @@ rules::Instant made_at(const Book& book, const std::string& plan);
 // The sizes of a pipe type as they are kept in a plan.
 Json planned_sizes(const Book& book, const std::string& pipe);
 
-// Is this load path, top first, and this chart what the plan was worked out for? A plan without a worksheet does not
-// say.
+// A unit as it is kept in a plan: what its figures were worked out from.
+Json planned_gear(const Book& book, const std::string& unit);
+
+// Is this load path, top first, and this chart what the plan was worked out for, its units and models unchanged? A plan
+// without a worksheet does not say.
 bool is_as_planned(const Book& book, const Json& plan, rules::Instant made, const std::vector<std::string>& path,
                    const std::string& chart);
+
+// What is not as it was when the plan that stands was issued, each in a sentence; lifts with it are outside of the plan.
+std::vector<std::string> changes_since(const Book& book, const Json& plan);
 
 // Marks of this plan's body that another issued plan of the site has on a day of both: a mark is of one plan.
 struct TakenMark {

@@ -15,6 +15,8 @@ namespace {
 bool is_of_the_plan(const Finding& finding)
 {
     const Row asked = row(finding.code);
+    if (finding.code == Code::hitch_headplate)
+        return true;
     return weight(finding.code) == Weight::stop && finding.code != Code::machine_device &&
            finding.code != Code::briefing_none && finding.code != Code::plan_out_of_date &&
            (asked == Row::pipe || asked == Row::load || asked == Row::reach || asked == Row::thread ||

@@ -1,43 +1,101 @@
 #include "plan_lines.hpp"
 
-#include <algorithm>
-
 namespace cotter::desk {
 
 namespace {
 
-std::string mm_in(const Json& place, const char* field) { return std::to_string(place.value(field, std::int64_t{0})); }
+constexpr const char* entered = "as entered";
+constexpr const char* planners = "the planner's";
+
+std::string amount_in(const Json& from, const char* field, const char* unit)
+{
+    return from.contains(field) ? from.at(field).dump() + " " + unit : "not stated";
+}
 
 std::string names_in(const Book& book, const Json& plan, const char* field)
 {
     std::string names;
     for (const std::string each : plan.value(field, Json::array()))
         names += (names.empty() ? "" : ", ") + shown_name(book, each);
-    return names;
+    return names.empty() ? "not stated" : names;
+}
+
+Json line(const std::string& what, const std::string& says, const char* source = planners)
+{
+    return {{"what", what}, {"says", says}, {"formula", entered}, {"source", source}};
 }
 
 Json line_of_place(const Json& place)
 {
-    const auto radius =
-        std::max(place.value("nose_radius_mm", std::int64_t{0}), place.value("centre_radius_mm", std::int64_t{0}));
-    return {{"what", "mark " + place.value("id", "")},
-            {"says", "radius " + std::to_string(radius) + " mm, heights " + mm_in(place, "pick_height_mm") + ", " +
-                         mm_in(place, "slew_height_mm") + ", " + mm_in(place, "lay_height_mm") + " mm"}};
+    const auto mm = [&](const char* field) { return amount_in(place, field, "mm"); };
+    return line("mark " + place.value("id", ""), "radius to the arm-nose pin " + mm("nose_radius_mm") +
+                                                     ", to the centre of gravity " + mm("centre_radius_mm") +
+                                                     "; heights: pick-up " + mm("pick_height_mm") + ", slew " +
+                                                     mm("slew_height_mm") + ", laid " + mm("lay_height_mm"));
+}
+
+std::string roles_in(const Json& plan)
+{
+    std::string needed;
+    const Json roles = plan.value("roles", Json::object());
+    for (const auto& [role, is] : roles.items())
+        if (is == true)
+            needed += (needed.empty() ? "" : ", ") + role;
+    return needed.empty() ? "not stated" : needed;
+}
+
+std::string sequence_in(const Json& plan)
+{
+    std::string steps;
+    int number = 0;
+    for (const std::string each : plan.value("sequence", Json::array()))
+        steps += (steps.empty() ? "" : "; ") + std::to_string(++number) + ". " + each;
+    return steps.empty() ? "not stated" : steps;
+}
+
+// What people are briefed on, whoever worked the figures out.
+void add_said(const Json& plan, Json& lines)
+{
+    lines.push_back(line("category", plan.value("category", "not stated")));
+    lines.push_back(line("who is needed", roles_in(plan)));
+    lines.push_back(line("sequence", sequence_in(plan)));
+    const Json sheet = plan.value("worksheet", Json::object()), trench = sheet.value("trench", Json::object());
+    for (const auto& [field, what] : {std::pair{"light", "light"}, {"route", "way from the stack to the trench"}})
+        if (sheet.contains(field))
+            lines.push_back(line(what, sheet.at(field)));
+    if (sheet.contains("wind_limit_mm_s"))
+        lines.push_back(line("wind at which lifting stops", sheet.at("wind_limit_mm_s").dump() + " mm/s"));
+    for (const auto& [field, what] :
+         {std::pair{"support", "sides of the trench held by"}, {"waits_at", "who is in the trench waits at"}})
+        if (trench.contains(field))
+            lines.push_back(line(what, trench.at(field)));
 }
 
 Json lines_of_entered(const Book& book, const Json& plan)
 {
+    constexpr const char* outside = "made outside Cotter, so it is not drawn";
     Json lines = Json::array();
+    add_said(plan, lines);
     for (const Json& place : plan.value("places", Json::array()))
         lines.push_back(line_of_place(place));
-    lines.push_back({{"what", "greatest load and radius"},
-                     {"says", mm_in(plan, "greatest_kg") + " kg, " + mm_in(plan, "greatest_radius_mm") + " mm"}});
-    for (const auto& [field, what] : {std::pair{"machines", "machines"}, {"models", "models"}, {"pipes", "pipe types"}})
-        lines.push_back({{"what", what}, {"says", names_in(book, plan, field)}});
-    for (Json& each : lines) {
-        each["formula"] = "as entered";
-        each["source"] = "made outside Cotter, so it is not drawn";
-    }
+    lines.push_back(line("greatest load", amount_in(plan, "greatest_kg", "kg"), outside));
+    lines.push_back(line("greatest radius", amount_in(plan, "greatest_radius_mm", "mm"), outside));
+    lines.push_back(line("nobody inside", amount_in(plan, "zone_mm", "mm"), outside));
+    for (const auto& [field, what] : {std::pair{"machines", "machines"},
+                                      {"attachments", "attachments"},
+                                      {"models", "models"},
+                                      {"pipes", "pipe types"}})
+        lines.push_back(line(what, names_in(book, plan, field), outside));
+    return lines;
+}
+
+Json lines_of_worked_out(const Json& plan)
+{
+    Json lines = Json::array();
+    add_said(plan, lines);
+    const Json results = plan.value("results", Json::array());
+    for (const Json& each : results)
+        lines.push_back(each);
     return lines;
 }
 
@@ -53,7 +111,7 @@ std::string head_of_plan(const Json& plan)
 
 Json lines_of_plan(const Book& book, const Json& plan)
 {
-    return plan.contains("worksheet") ? plan.value("results", Json::array()) : lines_of_entered(book, plan);
+    return plan.contains("worksheet") ? lines_of_worked_out(plan) : lines_of_entered(book, plan);
 }
 
 } // namespace cotter::desk

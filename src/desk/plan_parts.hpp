@@ -15,9 +15,14 @@ inline constexpr const char* firm = "firm's own rule";
 std::int64_t up(double value); // whole, away from the favourable side
 
 struct PlannedLoads {
+    bool all_measured = true; // no dimension of a pipe type is missing
     double load = 0, all = 0; // kg, greatest on the machine: as the chart has it, and with the hitch
     const rules::Pipe *widest = nullptr, *narrowest = nullptr; // over all, for the move's heights
 };
+
+// A chart for a machine with a blade rates its front over the blade. Over the other end neither of its ratings is
+// meant, so the lower counts. Source: firm's own rule.
+rules::Sector as_charted(const rules::Chart& chart, rules::Sector over, bool blade_ahead);
 
 // Masses, loads and how many.
 PlannedLoads plan_pipes(const PlanSheet& plan, Results& out);

@@ -54,6 +54,7 @@ void deductions(const PlanSheet& plan, Results& out)
 
 void pipe(const PlanSheet& plan, const PlannedPipe& run, PlannedLoads& loads, Results& out)
 {
+    loads.all_measured = loads.all_measured && is_measured(run.pipe);
     if (!is_measured(run.pipe))
         return out.refuse(run.id, "a dimension of this pipe type is not known; record pipe gives it");
     const double load = load_of(plan, run.pipe, false), all = load_of(plan, run.pipe, true);

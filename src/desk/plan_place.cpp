@@ -26,14 +26,6 @@ const char* name(Sector sector)
     return names[static_cast<std::size_t>(sector)];
 }
 
-// A chart for a machine with a blade rates its front over the blade. Over the other end neither of its ratings is meant,
-// so the lower counts. Source: firm's own rule.
-Sector as_charted(const PlanSheet& plan, const Json& stand, Sector sector)
-{
-    const std::string blade = plan.gear.chart->blade.value_or("none");
-    return sector == Sector::front && blade != "none" && !stand.value("blade_ahead", false) ? Sector::both : sector;
-}
-
 // Of every position along the trench: the furthest pipe lies ahead of the slew axis or as far behind it.
 Sector sector_along(const MoveAsked& asked)
 {
@@ -146,12 +138,17 @@ Json part(const Json& from, std::initializer_list<std::pair<const char*, const c
 
 } // namespace
 
+Sector as_charted(const Chart& chart, Sector over, bool blade_ahead)
+{
+    return over == Sector::front && chart.blade.value_or("none") != "none" && !blade_ahead ? Sector::both : over;
+}
+
 // The widest pipe hangs from the highest pin, the narrowest from the lowest.
 Json plan_place(const PlanSheet& plan, const PlannedLoads& loads, const Json& stand, double& radius, Results& out)
 {
     const MoveAsked asked = move_at(plan, stand, *loads.widest);
     const Points points = move_points(asked), lowest = move_points(move_at(plan, stand, *loads.narrowest));
-    const Sector sector = as_charted(plan, stand, sector_along(asked));
+    const Sector sector = as_charted(*plan.gear.chart, sector_along(asked), stand.value("blade_ahead", false));
     const std::string id = stand.at("id");
     const Json& trench = plan.sheet.at("trench");
     Json place{{"id", id},
@@ -167,6 +164,9 @@ Json plan_place(const PlanSheet& plan, const PlannedLoads& loads, const Json& st
     reach(place, points, sector, radius, out);
     read_chart(plan, loads, id, all_ways(plan, loads, stand), sector, out);
     place["lay_height_mm"] = std::llround(lowest.back().height);
+    if (loads.narrowest != loads.widest)
+        out.add({"height when the narrowest pipe is laid", id, std::llround(lowest.back().height), "mm",
+                 "level of the bed + outside of the pipe + pin above crown", geometry});
     mounting(plan, loads, id, asked, out);
     plan_ground(plan, loads, stand, points, out);
     stands_along(plan, id, asked, out);

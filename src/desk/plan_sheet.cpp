@@ -112,7 +112,8 @@ PlanSheet read_plan_sheet(const Book& book, const Json& sheet, Instant now)
     plan.attachment = sheet.at("attachment").get<std::string>();
     plan.gear.purpose = Purpose::lift;
     plan.gear.now = now;
-    plan.gear.items = ItemsOfQuestion{book, path_of(book, sheet), now}.items();
+    plan.path = path_of(book, sheet);
+    plan.gear.items = ItemsOfQuestion{book, plan.path, now}.items();
     for (const Role role : {Role::machine, Role::attachment})
         if (std::none_of(plan.gear.items.begin(), plan.gear.items.end(),
                          [&](const Item& each) { return each.role == role && each.model; }))
@@ -122,13 +123,16 @@ PlanSheet read_plan_sheet(const Book& book, const Json& sheet, Instant now)
     read_chart(book, plan);
     read_set_up(book, plan);
     plan.coupled_hitch = doc(book, "coupling", plan.machine).value("hitch", "");
+    plan.fitted_headplate = doc(book, "headplate", plan.attachment).value("headplate", "");
     plan.gear.move = hanging_of(sheet.at("hanging"));
     for (const Json& run : sheet.at("runs"))
         plan.runs.push_back(run_of(book, run, plan.runs.size()));
     read_base(plan);
-    if (const Json model = doc(book, "model", known_unit(book, plan.attachment).value("model", ""));
-        model.contains("entry_tilt_mdeg"))
+    const Json model = doc(book, "model", known_unit(book, plan.attachment).value("model", ""));
+    if (model.contains("entry_tilt_mdeg"))
         plan.entry_tilt_mdeg = model.at("entry_tilt_mdeg").get<std::int64_t>();
+    if (model.contains("envelope_width_mm"))
+        plan.envelope_width_mm = model.at("envelope_width_mm").get<std::int64_t>();
     if (const Json machine = known_unit(book, plan.machine); machine.contains("tail_swing_mm"))
         plan.tail_swing = number(machine, "tail_swing_mm");
     return plan;

@@ -23,18 +23,21 @@ struct PlannedPipe {
 
 struct PlanSheet {
     std::string machine, attachment;
-    rules::Question gear; // items of the load path, what else hangs, set-up, chart; without a pipe
+    std::vector<std::string> path; // units, machine first
+    rules::Question gear;          // items of the load path, what else hangs, set-up, chart; without a pipe
     std::vector<PlannedPipe> runs;
     rules::Base base;
     rules::Weights standing; // without a load
     rules::Footprint footprint;
     std::optional<double> tail_swing;
-    std::string coupled_hitch;                   // on the machine, by the record; "" for none
-    std::string chart_chosen;                    // by the machine's set-up
-    std::optional<std::int64_t> entry_tilt_mdeg; // that the attachment's model asks for
-    std::int64_t slope_mdeg = 0;                 // that the chart allows
-    std::optional<std::int64_t> travel_kg;       // the chart's rating for moving with the load on
-    Json sheet;                                  // as written
+    std::string coupled_hitch;                     // on the machine, by the record; "" for none
+    std::string fitted_headplate;                // on the attachment, by the record; "" for none
+    std::string chart_chosen;                      // by the machine's set-up
+    std::optional<std::int64_t> entry_tilt_mdeg;   // that the attachment's model asks for
+    std::optional<std::int64_t> envelope_width_mm; // of the attachment, across the pipe
+    std::int64_t slope_mdeg = 0;                   // that the chart allows
+    std::optional<std::int64_t> travel_kg;         // the chart's rating for moving with the load on
+    Json sheet;                                    // as written
 
     const rules::Item& item(rules::Role role) const; // machine or attachment
 };

@@ -79,17 +79,22 @@ void way(const PlanSheet& plan, const PlannedPipe& run, Results& out)
 void width(const PlanSheet& plan, const PlannedPipe& run, Results& out)
 {
     const Json& trench = plan.sheet.at("trench");
-    out.at_least({"width between the walings", run.id,
-                  trench.at("width_mm").get<std::int64_t>() - 2 * trench.value("waling_mm", std::int64_t{0}), "mm",
-                  "width of the trench - 2 x waling; the least is the pipe over all + 2 x clearance", geometry},
-                 up(outside(run.pipe)) + 2 * trench.value("clearance_mm", std::int64_t{0}));
+    const std::int64_t across = std::max(up(outside(run.pipe)), plan.envelope_width_mm.value_or(0));
+    out.at_least(
+        {"width between the walings", run.id,
+         trench.at("width_mm").get<std::int64_t>() - 2 * trench.value("waling_mm", std::int64_t{0}), "mm",
+         plan.envelope_width_mm
+             ? "width of the trench - 2 x waling; the least is the wider of pipe and attachment + 2 x clearance"
+             : "width of the trench - 2 x waling; the least is the pipe over all + 2 x clearance",
+         geometry},
+        across + 2 * trench.value("clearance_mm", std::int64_t{0}));
 }
 
 bool is_open(const Json& trench) { return trench.contains("strutted") && trench.at("strutted") == false; }
 
 bool is_told(const PlanSheet& plan, Results& out)
 {
-    for (const char* field : {"strutted", "gap_mm", "clearance_mm", "strut_depth_mm", "strut_level_mm"})
+    for (const char* field : {"strutted", "gap_mm", "clearance_mm", "strut_depth_mm", "strut_level_mm", "waling_mm"})
         if (!plan.sheet.at("trench").contains(field)) {
             out.refuse("trench", std::string{field} + " is not given; a trench without struts says so");
             return false;
@@ -116,6 +121,10 @@ void struts_in_trench(const PlanSheet& plan, Results& out)
 {
     const Json& trench = plan.sheet.at("trench");
     const auto depth = trench.at("depth_mm").get<std::int64_t>();
+    for (const Json& each : trench.value("higher_struts_mm", Json::array()))
+        if (each <= trench.at("strut_level_mm"))
+            out.refuse("trench", "a higher strut at " + each.dump() + " mm is not above strut_level_mm, " +
+                                     trench.at("strut_level_mm").dump() + "; that one is the lowest");
     for (const double each : strut_levels(trench))
         if (each >= static_cast<double>(depth))
             out.refuse("trench", "a strut " + std::to_string(std::llround(each)) +
@@ -179,6 +188,11 @@ void plan_trench(const PlanSheet& plan, Results& out)
         out.refuse("trench", "somebody goes in, and waits_at does not say where they stand until the pipe bears");
     std::set<std::string> seen;
     const bool told = !is_open(trench) && is_told(plan, out);
+    if (!plan.envelope_width_mm)
+        out.say("beside the pipe, not worked out", "", "the attachment across the pipe",
+                "its model does not say envelope_width_mm: measure it and keep it clear", "the planner's");
+    if (told && !trench.contains("laid_end_mm"))
+        out.say("pipe already laid", "", "none counted", "laid_end_mm is not given", "the plan's");
     if (told) {
         laid_end(plan, out);
         struts_in_trench(plan, out);

@@ -64,6 +64,14 @@ void refuse_unsaid(const PlanSheet& plan, const Json& body, Results& out)
             out.refuse("", "a standing place has no mark");
 }
 
+Json gear_of(const Book& book, const PlanSheet& plan)
+{
+    Json gear = Json::array();
+    for (const std::string& each : plan.path)
+        gear.push_back(planned_gear(book, each));
+    return gear;
+}
+
 Json sizes_of(const Book& book, const Json& pipes)
 {
     Json sizes = Json::array();
@@ -84,10 +92,42 @@ void refuse_other_set_up(const PlanSheet& plan, Results& out)
                                      ? "has no hitch coupled by the record; the worksheet names one"
                                      : "has " + plan.coupled_hitch +
                                            " coupled by the record; the worksheet's hitch is another or left out");
+    if (plan.fitted_headplate != plan.sheet.value("headplate", ""))
+        out.refuse(plan.attachment,
+                   plan.fitted_headplate.empty()
+                       ? "has no headplate fitted by the record; the worksheet names one"
+                       : "has " + plan.fitted_headplate +
+                             " fitted by the record; the worksheet's headplate is another or left out");
     const bool rigid = plan.gear.set_up->mounting == rules::Mounting::rigid;
     if (plan.sheet.at("hanging").at("rigid") != rigid)
         out.refuse(plan.machine,
                    std::string{"its attachment is mounted "} + (rigid ? "rigidly" : "free") + " by its set-up");
+}
+
+// Figures that cannot stand beside each other.
+void refuse_impossible(const PlanSheet& plan, Results& out)
+{
+    const Json &base = plan.sheet.at("base"), &hanging = plan.sheet.at("hanging");
+    if (base.at("shoe_mm") >= base.at("gauge_mm"))
+        out.refuse(plan.machine, "shoe_mm, a track's width, is not less than gauge_mm between the tracks' middles");
+    if (base.at("overall_mm") < base.at("contact_mm"))
+        out.refuse(plan.machine, "overall_mm, the track over all, is less than contact_mm, what of it bears");
+    const auto& above_crown = plan.item(rules::Role::attachment).model->above_crown;
+    if (above_crown && number(hanging, "pin_above_crown_mm") < rules::real(*above_crown))
+        out.refuse(plan.attachment, "pin_above_crown_mm is less than the attachment alone stands over the crown, " +
+                                        std::to_string(above_crown->count()) + " mm by its model");
+    if (hanging.value("rigid", false) && number(hanging, "centre_below_pin_mm") < 1)
+        out.refuse(plan.attachment, "centre_below_pin_mm is 0; the combined centre of gravity is below the pin");
+}
+
+// Who confirms the places, who gives the signals.
+void refuse_without_roles(const Json& body, Results& out)
+{
+    const Json roles = body.value("roles", Json::object());
+    for (const char* role : {"supervisor", "signaller"})
+        if (roles.contains(role) && roles.at(role) == false)
+            out.refuse("", std::string{"roles say that no "} + role +
+                               " is needed; marks are confirmed and hold points spoken with one");
 }
 
 std::set<std::string> pipe_ids(const PlanSheet& plan)
@@ -110,9 +150,11 @@ void work_out(const PlanSheet& plan, Json& body, Results& out)
 {
     refuse_empty_lists(plan, out);
     refuse_unsaid(plan, body, out);
+    refuse_without_roles(body, out);
+    refuse_impossible(plan, out);
     body["pipes"] = pipe_ids(plan);
     const PlannedLoads loads = plan.runs.empty() ? PlannedLoads{} : plan_pipes(plan, out);
-    if (!loads.widest)
+    if (!loads.widest || !loads.all_measured)
         return;
     double radius = 0;
     plan_order_of_work(plan, out);
@@ -126,8 +168,8 @@ void work_out(const PlanSheet& plan, Json& body, Results& out)
     body["greatest_radius_mm"] = up(radius);
 }
 
-constexpr std::array worked_out{"pipe_sizes", "machines",    "attachments",        "models",  "pipes",
-                                "places",     "greatest_kg", "greatest_radius_mm", "zone_mm", "results"};
+constexpr std::array worked_out{"pipe_sizes", "gear_planned", "machines",           "attachments", "models", "pipes",
+                                "places",     "greatest_kg",  "greatest_radius_mm", "zone_mm",     "results"};
 
 } // namespace
 
@@ -142,6 +184,7 @@ PlanWork work_out_plan(const Book& book, const std::string& id, const Json& give
     Results out;
     work_out(plan, body, out);
     body["pipe_sizes"] = sizes_of(book, body.at("pipes"));
+    body["gear_planned"] = gear_of(book, plan);
     for (const TakenMark& each : taken_marks(book, id, body))
         out.refuse(each.mark, "is a mark of " + each.plan + " in those days; another mark is accepted");
     body["results"] = out.take();

@@ -36,10 +36,14 @@ std::optional<std::int64_t> plan_zone(const PlanSheet& plan, double radius, Resu
 
 void plan_around(const PlanSheet& plan, Results& out)
 {
-    for (const Json& each : plan.sheet.value("around", Json::array()))
+    const Json around = plan.sheet.value("around", Json::array());
+    for (const Json& each : around) {
+        if (each.at("whose_rule") == "")
+            out.refuse(each.at("what"), "whose_rule is empty; who says how near one may come is needed");
         out.at_least({"distance", each.at("what"), each.at("distance_mm").get<std::int64_t>(), "mm",
                       "as measured; rule: " + each.at("whose_rule").get<std::string>(), "the plan's"},
                      each.at("least_mm").get<std::int64_t>());
+    }
 }
 
 } // namespace cotter::desk

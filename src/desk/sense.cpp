@@ -95,8 +95,11 @@ void check_briefing(const Book& book, const Entry& entry)
 void check_correction_of_plan(const Book& book, const Entry& entry)
 {
     const auto old = book.find(entry.body.value("corrects", ""));
-    if (!old || old->entry.kind != "lift_plan" || entry.body.value("void", false))
+    if (!old || old->entry.kind != "lift_plan")
         return;
+    if (old->entry.body.value("issued", false) && entry.body.value("void", false))
+        throw FormError{"void: an issued plan is not withdrawn so, the issue before it would be in force again; a new "
+                        "issue of it with \"issued\": false is accepted"};
     if (old->entry.body.value("issued", false) ||
         entry.body.value("body", records::Json::object()).value("issued", false))
         throw FormError{"corrects: a plan is not corrected once it is issued, nor issued by a correction; a new issue "

@@ -143,7 +143,8 @@ void add_plans(const Book& book, SiteDay& day)
 {
     for (Json& each : plans_for(book, day.site, day.day)) {
         const bool in_force = is_in_force(each, day.day) && each.value("signed", false);
-        day.plans.push_back({std::move(each), in_force});
+        auto changes = changes_since(book, each);
+        day.plans.push_back({std::move(each), in_force, std::move(changes)});
     }
 }
 

@@ -31,6 +31,7 @@ struct DayUnit {
 struct DayPlan {
     Json doc;
     bool in_force = false;
+    std::vector<std::string> changes; // since it was issued: outside of it now
 };
 
 struct DayPerson {

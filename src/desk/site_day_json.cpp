@@ -36,7 +36,7 @@ Json unit_json(const DayUnit& unit, const Book& book)
 
 Json plan_json(const DayPlan& plan)
 {
-    Json json = {{"in_force", plan.in_force}};
+    Json json = {{"in_force", plan.in_force}, {"outside_now", plan.changes}};
     for (const char* field : {"id", "title", "issue", "first_day", "last_day"})
         json[field] = plan.doc.value(field, Json{});
     return json;

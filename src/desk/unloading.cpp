@@ -11,6 +11,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <cstdint>
 
 namespace cotter::desk {
 
@@ -80,6 +81,38 @@ void refuse_left_out_hitch(const Book& book, const Delivery& d, const Chart& cha
         out.refuse(on, "is set up for chart \"" + chosen + "\"; that chart is accepted");
 }
 
+// A chart that nobody compared with its page proves nothing, nor does one for another arm, blade or counterweight.
+void refuse_other_chart(const Book& book, const Delivery& d, const Chart& chart, Results& out)
+{
+    const std::string on = d.body.at("machine"), id = d.body.at("chart");
+    const Json set_up = doc(book, "set_up", on);
+    for (const auto& [field, charted] :
+         {std::pair{"arm", chart.arm}, {"blade", chart.blade}, {"counterweight", chart.counterweight}})
+        if (!charted || set_up.value(field, "") != *charted)
+            out.refuse(on, std::string{"its "} + field + " is \"" + set_up.value(field, "not known") +
+                               "\", the chart is for \"" + charted.value_or("not known") + "\"");
+    if (doc(book, "chart", id).value("compared", Json::array()).empty())
+        out.refuse(id, "this chart was not compared with its page by a second person");
+}
+
+// Each unit between machine and load carries all that hangs on the hook.
+void ratings_of_what_hangs(const Book& book, const Delivery& d, Results& out)
+{
+    for (const std::string each : d.body.value("hangs", Json::array())) {
+        const Json unit = doc(book, "unit", each), model = doc(book, "model", unit.value("model", ""));
+        std::optional<std::int64_t> rating;
+        for (const auto& [from, field] : {std::pair{&unit, "plate_kg"}, {&model, "rating_kg"}})
+            if (from->contains(field))
+                rating = std::min(rating.value_or(INT64_MAX), from->at(field).get<std::int64_t>());
+        if (!rating)
+            out.refuse(each, "its rating is not in this book; record unit with plate_kg gives it");
+        else
+            out.at_most({"load on it", each, up(d.on_hook), "kg", "as delivered, sling and what hangs with it",
+                         "its plate and its model"},
+                        *rating);
+    }
+}
+
 Delivery read(const Book& book, const std::string& unit, const Json& body, Instant now)
 {
     Delivery d;
@@ -95,16 +128,6 @@ Delivery read(const Book& book, const std::string& unit, const Json& body, Insta
     read_sling(book, d, now);
     d.lugs = lugs_of(doc(book, "model", it.value("model", "")), body, unit);
     return d;
-}
-
-// All legs are of one length, so the lowest hook is over the farthest lug; 0: too short.
-double below_hook(const Delivery& d)
-{
-    double farthest = 0;
-    for (const Lug& each : d.lugs)
-        farthest = std::max(farthest, std::hypot(each.x, each.y));
-    const double leg = d.sling.leg_length ? real(*d.sling.leg_length) : 0;
-    return leg > farthest ? std::sqrt(leg * leg - farthest * farthest) : 0;
 }
 
 double greatest_angle(const std::vector<Lug>& lugs)
@@ -125,6 +148,31 @@ Sling used_of(const Delivery& d)
     return used;
 }
 
+// A report and a model rate the whole sling too.
+std::optional<Kilograms> reported_for(const Delivery& d, std::int64_t legs)
+{
+    if (!d.reported)
+        return std::nullopt;
+    return tag_for_fewer_legs(*d.reported, d.sling.legs.value_or(0), legs);
+}
+
+// What one leg may carry: the sling's lowest rating by the factor that its legs were counted with, and the table's one
+// leg. Source: EN 818-4: two legs up to 45 degrees are rated 1.4 times one, three and four 2.1 times.
+std::optional<Kilograms> one_leg(const Delivery& d)
+{
+    const std::int64_t legs = d.sling.legs.value_or(0);
+    const double factor = legs <= 1 ? 1 : legs == 2 ? 1.4 : 2.1;
+    std::optional<Kilograms> least;
+    if (d.sling.chain && d.sling.kind == "chain" && d.sling.grade == 8)
+        least = grade8_wll(*d.sling.chain, 1, Band::to_45);
+    for (const auto& whole : {d.sling.tag_to_45, d.reported})
+        if (whole) {
+            const Kilograms share{static_cast<std::int64_t>(real(*whole) / factor)};
+            least = least ? std::min(*least, share) : share;
+        }
+    return least;
+}
+
 bool is_centred(const Delivery& d)
 {
     double x = 0, y = 0;
@@ -140,8 +188,8 @@ void sling_limits(const Delivery& d, double angle, Results& out)
     const Sling used = used_of(d);
     const Band band = angle <= 45 ? Band::to_45 : Band::to_60;
     auto limit = sling_limit(used, band);
-    if (limit && d.reported)
-        limit = std::min(*limit, *d.reported);
+    if (const auto reported = reported_for(d, *used.legs); limit && reported)
+        limit = std::min(*limit, *reported);
     if (!limit)
         return out.refuse(d.sling_unit, "has no limit for " + std::to_string(d.lugs.size()) +
                                             " legs at this angle: tag, chain size or grade is not known");
@@ -162,7 +210,6 @@ void leg_limits(const Delivery& d, std::vector<Lug> lugs, Results& out)
     if (!forces)
         return out.refuse(d.unit, "the centre of gravity does not hang between the lifting points: it would tip");
     const double greatest = *std::max_element(forces->begin(), forces->end());
-    const auto one = d.sling.chain ? grade8_wll(*d.sling.chain, 1, Band::to_45) : std::nullopt;
     const Result result{"greatest force in a leg",
                         d.unit,
                         up(greatest),
@@ -170,27 +217,29 @@ void leg_limits(const Delivery& d, std::vector<Lug> lugs, Results& out)
                         lugs.size() == 4 ? "statics of every two or three legs that can hold the load alone"
                                          : "statics of the legs",
                         "equilibrium at the hook; EN 818-6 counts on three legs of four at most"};
-    const bool is_held_to_it = lugs.size() < 4; // of four, two opposite ones may carry all: shown, as EN 818-4 rates it
-    if (one && is_held_to_it && d.sling.kind == "chain" && d.sling.grade == 8)
-        out.at_most(result, one->count());
-    else
-        out.add(result);
+    if (lugs.size() == 4) // two opposite ones may carry all: shown, as EN 818-4 rates four by three
+        return out.add(result);
+    const auto one = one_leg(d);
+    if (!one)
+        return out.refuse(d.sling_unit,
+                          "what one of its legs may carry is not known: tag, report, chain size or grade");
+    out.at_most(result, one->count());
 }
 
 void slings(const Delivery& d, Results& out)
 {
-    std::vector<Lug> lugs = d.lugs;
-    const double below = below_hook(d);
-    if (static_cast<std::int64_t>(lugs.size()) > d.sling.legs.value_or(0))
+    if (static_cast<std::int64_t>(d.lugs.size()) > d.sling.legs.value_or(0))
         return out.refuse(d.sling_unit, "has fewer legs than there are lifting points");
-    if (below <= 0)
+    const auto hanging = hung(d.lugs, d.sling.leg_length ? real(*d.sling.leg_length) : 0);
+    if (!hanging)
         return out.refuse(d.sling_unit,
-                          "its legs are too short for these lifting points, or their length is not known");
-    for (Lug& each : lugs)
-        each.below = below;
+                          "its legs are too short for these lifting points, their length is not known, or "
+                          "no hook is as far from every lifting point");
+    const std::vector<Lug>& lugs = *hanging;
     const double angle = greatest_angle(lugs);
     out.at_most({"greatest angle of a leg to the vertical", d.sling_unit, up(angle * 1000), "thousandths of a degree",
-                 "farthest lifting point from the centre of gravity over the leg's length", "EN 818-4: 60 degrees"},
+                 "legs of one length, the load turned until its centre of gravity is beneath the hook",
+                 "EN 818-4: 60 degrees"},
                 60'000);
     leg_limits(d, lugs, out);
     if (angle <= 60)
@@ -202,9 +251,13 @@ void machine(const Book& book, const Delivery& d, Results& out)
     const Chart chart = records::read_chart(known(book, "chart", "chart", d.body.at("chart")));
     const ChartPoint at{Millimetres{d.body.at("radius_mm").get<std::int64_t>()},
                         Millimetres{d.body.at("height_mm").get<std::int64_t>()}};
-    const auto rated = rated_at(chart, records::read_move({{"sector", d.body.at("over")}}).sector, at);
+    const Sector over = as_charted(chart, *records::read_move({{"sector", d.body.at("over")}}).sector,
+                                   d.body.value("blade_ahead", false));
+    const auto rated = rated_at(chart, over, at);
     const std::string on = d.body.at("machine").get<std::string>();
     refuse_left_out_hitch(book, d, chart, out);
+    refuse_other_chart(book, d, chart, out);
+    ratings_of_what_hangs(book, d, out);
     if (!rated)
         return out.refuse(on, "the lift is off the chart");
     out.at_most({"load on the machine", on, up(d.on_hook), "kg", "as delivered, sling and what hangs with it",

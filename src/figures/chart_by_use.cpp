@@ -29,7 +29,7 @@ Lines grid_of(const Chart& chart)
     return {{radii.begin(), radii.end()}, {heights.begin(), heights.end()}};
 }
 
-// Closer the fuller; over the rating crossed.
+// Closer the fuller.
 double apart_for(double use) { return use > 0.9 ? 1.4 : use > 0.75 ? 2.4 : use > 0.5 ? 4.5 : 0; }
 
 void draw_cell(Figure& figure, const ChartDrawn& drawn, const RealSize& real, const rules::Box& cell)
@@ -45,7 +45,9 @@ void draw_cell(Figure& figure, const ChartDrawn& drawn, const RealSize& real, co
         return;
     }
     const double use = drawn.load_kg / std::max(static_cast<double>(rated->count()), 1.0);
-    if (const double apart = apart_for(use); apart > 0)
+    if (use > 1)
+        figure.add(Polygon{{corner, {end.x, corner.y}, end, {corner.x, end.y}}, Fill::ink});
+    else if (const double apart = apart_for(use); apart > 0)
         hatch(figure, corner, end.x - corner.x, end.y - corner.y, apart);
 }
 
@@ -93,12 +95,15 @@ void draw_move(Figure& figure, const RealSize& real, const std::vector<MovePoint
     real.line(figure, {greatest, low}, {greatest, high}, Pen::dashed);
 }
 
+constexpr double over_rating = 100, unrated = -1; // in place of how far apart
+
 // One line of the key: a small cell as it is drawn, and what it means.
 void key_line(Figure& figure, Point at, double apart, const std::string& says)
 {
     constexpr double w = 9, h = 5;
-    figure.add(Polygon{{at, {at.x + w, at.y}, {at.x + w, at.y + h}, {at.x, at.y + h}}, Fill::none});
-    if (apart > 0)
+    figure.add(Polygon{{at, {at.x + w, at.y}, {at.x + w, at.y + h}, {at.x, at.y + h}},
+                       apart > over_rating ? Fill::ink : Fill::none});
+    if (apart > 0 && apart < over_rating)
         hatch(figure, at, w, h, apart);
     if (apart < 0) {
         figure.add(Line{at, {at.x + w, at.y + h}, Pen::thin});
@@ -107,7 +112,7 @@ void key_line(Figure& figure, Point at, double apart, const std::string& says)
     figure.add(Label{{at.x + w + 3, at.y + h / 2 + capital / 2}, says, Align::left, capital});
 }
 
-constexpr double key_width = 74, key_height = 60; // mm of the sheet
+constexpr double key_width = 74, key_height = 68; // mm of the sheet
 
 void draw_key(Figure& figure, const ChartDrawn& drawn, Point at)
 {
@@ -115,7 +120,7 @@ void draw_key(Figure& figure, const ChartDrawn& drawn, Point at)
         figure.add(Label{{at.x, at.y + capital}, says, Align::left, capital});
         at.y += 6;
     };
-    line("in kg; load " + std::to_string(std::llround(drawn.load_kg)) + " kg");
+    line("in kg; load " + std::to_string(std::llround(std::ceil(drawn.load_kg))) + " kg");
     line("across: m from the slew axis");
     line("up: m over the ground, arm-nose pin");
     at.y += 2;
@@ -123,7 +128,8 @@ void draw_key(Figure& figure, const ChartDrawn& drawn, Point at)
                                       {4.5, "over half"},
                                       {2.4, "over three quarters"},
                                       {1.4, "over nine tenths"},
-                                      {-1.0, "not rated"}}) {
+                                      {over_rating + 1, "over the rating"},
+                                      {unrated, "not rated"}}) {
         key_line(figure, at, apart, says);
         at.y += 7.5;
     }

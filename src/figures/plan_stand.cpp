@@ -101,7 +101,7 @@ Figure from_above(const StandDrawn& stand, double width, double height)
     real.dimension(inner, {0, 0}, laid, in_metres(points.back().radius));
     const double past = 1 + (stand.pipe_length / 2 + 600) / std::max(points.front().radius, 1.0);
     label(inner, real, {pick.x * past, pick.y * past}, "stack " + in_metres(points.front().radius), 0);
-    label(inner, real, {0, stand.zone}, "nobody inside " + in_metres(stand.zone), 1.5);
+    label(inner, real, {0, stand.zone}, "nobody inside " + in_metres(std::ceil(stand.zone / 10) * 10), 1.5);
     const double edge = near_edge(stand.move);
     if (stand.move.beside == Beside::alongside)
         real.dimension(inner, {-stand.zone * 0.55, -stand.move.footprint.half_width}, {-stand.zone * 0.55, -edge},

@@ -64,6 +64,53 @@ bool can_hold(const std::vector<double>& shares)
 
 } // namespace
 
+namespace {
+
+struct Spot {
+    double x = 0, y = 0;
+};
+
+// The point of the load's plan that is as far from every lug.
+std::optional<Spot> middle_of(const std::vector<Lug>& lugs)
+{
+    const Lug &a = lugs[0], &b = lugs[1];
+    if (lugs.size() == 2)
+        return Spot{(a.x + b.x) / 2, (a.y + b.y) / 2};
+    const Lug& c = lugs[2];
+    const double bx = b.x - a.x, by = b.y - a.y, cx = c.x - a.x, cy = c.y - a.y, twice = 2 * (bx * cy - by * cx);
+    if (std::abs(twice) <= nothing * reach(lugs) * reach(lugs))
+        return std::nullopt;
+    const double bb = bx * bx + by * by, cc = cx * cx + cy * cy;
+    return Spot{a.x + (cy * bb - by * cc) / twice, a.y + (bx * cc - cx * bb) / twice};
+}
+
+double apart(const Lug& lug, Spot from) { return std::hypot(lug.x - from.x, lug.y - from.y); }
+
+} // namespace
+
+std::optional<std::vector<Lug>> hung(const std::vector<Lug>& lugs, double leg_length)
+{
+    const auto middle = lugs.size() < 2 ? std::nullopt : middle_of(lugs);
+    if (!middle)
+        return std::nullopt;
+    const double radius = apart(lugs[0], *middle), uneven = std::max(1e-3 * radius, 1e-6);
+    if (leg_length <= radius || std::any_of(lugs.begin(), lugs.end(), [&](const Lug& each) {
+            return std::abs(apart(each, *middle) - radius) > uneven;
+        }))
+        return std::nullopt;
+    // Down runs from the hook to the centre of gravity; across lies level in the load, ahead is square to both.
+    const double height = std::sqrt(leg_length * leg_length - radius * radius);
+    const double off = std::hypot(middle->x, middle->y), slant = std::hypot(off, height);
+    const double ux = off > 0 ? -middle->x / off : 1, uy = off > 0 ? -middle->y / off : 0;
+    std::vector<Lug> hanging;
+    for (const Lug& each : lugs) {
+        const double ahead = (each.x - middle->x) * ux + (each.y - middle->y) * uy,
+                     across = -(each.x - middle->x) * uy + (each.y - middle->y) * ux;
+        hanging.push_back({(ahead * height - height * off) / slant, across, (height * height + ahead * off) / slant});
+    }
+    return hanging;
+}
+
 std::optional<std::vector<double>> leg_forces(const std::vector<Lug>& lugs, double load)
 {
     if (std::any_of(lugs.begin(), lugs.end(), [](const Lug& lug) { return lug.below <= 0; }))

@@ -14,6 +14,11 @@ struct Lug {
     double below = 0;    // the hook, positive
 };
 
+// Where the lugs of a load stand when it hangs still from legs of one length: the hook as far from each, the load
+// turned until its centre of gravity, level with the lugs, is beneath the hook. `lugs`: from the centre of gravity, in
+// the load's own plan, two or more. Nothing: legs too short, or no point is as far from every lug.
+std::optional<std::vector<Lug>> hung(const std::vector<Lug>& lugs, double leg_length);
+
 // Forces of two or three legs by statics alone; nothing if they cannot hold the load still without one of them pushing
 // (centre of gravity outside the lugs), or if statics alone does not settle it (lugs in line).
 // Source: equilibrium of forces at the hook, textbook statics.

@@ -56,6 +56,16 @@ std::vector<MovePoint> move_points(const MoveAsked& asked)
             point(asked, Stage::laid, far, there, -asked.bed)};
 }
 
+std::vector<MovePoint> way_of(const std::vector<MovePoint>& points)
+{
+    std::vector<MovePoint> way = points;
+    MovePoint above = points.front();
+    above.height = points.at(1).height;
+    if (points.at(1).radius > above.radius)
+        way.insert(way.begin() + 1, above);
+    return way;
+}
+
 Sector sector_of(const MoveAsked& asked, const std::vector<MovePoint>& points)
 {
     const Footprint& f = asked.footprint;
@@ -130,8 +140,9 @@ std::vector<Reading> readings_along(const std::vector<MovePoint>& points, const 
 {
     const Grid grid = grid_of(chart);
     std::vector<Reading> found;
-    for (std::size_t i = 0; i + 1 < points.size(); ++i) {
-        const MovePoint &a = points[i], &b = points[i + 1];
+    const std::vector<MovePoint> way = way_of(points);
+    for (std::size_t i = 0; i + 1 < way.size(); ++i) {
+        const MovePoint &a = way[i], &b = way[i + 1];
         for (const double share : shares_of(a, b, grid)) {
             const double radius = own_radius(a) + share * (own_radius(b) - own_radius(a));
             const ChartPoint at{up(radius), nearest(a.height + share * (b.height - a.height))};

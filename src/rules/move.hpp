@@ -51,6 +51,9 @@ struct MovePoint {
 // The whole move, in order; the slew at the greater of the two radii that it goes between.
 std::vector<MovePoint> move_points(const MoveAsked& asked);
 
+// The same with the corner that a pipe lifted plumb goes round before it is taken further out.
+std::vector<MovePoint> way_of(const std::vector<MovePoint>& points);
+
 // Over the front while the arm's line leaves the footprint through its short side; over both where the slew does not
 // stay in one. Source: firm's own rule; charts name "front" and "side" and seldom say where one ends.
 Sector sector_of(const MoveAsked& asked, const std::vector<MovePoint>& points);

@@ -89,6 +89,9 @@ std::vector<Pose> find_path(const PathAsked& asked)
     std::vector<Pose> path = search_path(asked);
     for (int pass = 0; pass < 3 && path.size() > 2; ++pass)
         path = straightened(asked, path);
+    for (std::size_t i = 0; i + 1 < path.size(); ++i)
+        if (!is_free(asked, path[i], path[i + 1]))
+            return {};
     return path;
 }
 

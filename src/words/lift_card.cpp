@@ -60,9 +60,9 @@ std::vector<CardLine> before_grip(const CardFacts& f)
         lines.first_time("Set to " + *f.setting + ", its keeper in",
                          "Leave the pipe. Report it, and look at the setting.");
     if (f.wind_limit_mm_s)
-        lines.first_time("Wind under " + wind_under(*f.wind_limit_mm_s), "Wait for less wind.");
+        lines.always("Wind under " + wind_under(*f.wind_limit_mm_s), "Wait for less wind.");
     if (!f.light.empty())
-        lines.first_time("Light: " + f.light, "Wait for the light.");
+        lines.always("Light: " + f.light, "Wait for the light.");
     for (const auto& each : f.near)
         lines.always(each.what + ": keep " + metres_kept(each.least_mm) + " (" + each.whose_rule + ")",
                      "Do not lift. Tell the supervisor.");

@@ -175,6 +175,11 @@ struct SampleBook {
     {
         return call({"record", "any", "--store", path(), "--as", as}, lines);
     }
+    // The body of the newest record of that kind about it.
+    Json newest(const std::string& kind, const std::string& about) const
+    {
+        return call({"list", kind, "--store", path(), "--about", about, "--newest", "1", "--json"}).json().at("body");
+    }
     Ran lift(const std::string& more = "") const
     {
         auto all = words(

@@ -55,7 +55,7 @@ TEST_CASE("a gasket that is not in its place is said")
 {
     CHECK(said_of({{"gasket_seen", true}}).starts_with("0 "));
     CHECK(said_of({{"gasket_seen", false}}).starts_with("1 "));
-    CHECK(contains(said_of({{"gasket_seen", false}}), "gasket NOT in its place"));
+    CHECK(contains(said_of({{"gasket_seen", false}}), "gasket NOT seen in its place"));
 }
 
 TEST_SUITE_END();

@@ -43,8 +43,11 @@ TEST_CASE("a lift against which nothing stands may be made, and exits 0")
     const Ran ran = book.lift();
     CHECK(codes(ran) == "");
     CHECK(ran.code == 0);
-    CHECK(keys(ran.json()) == Keys{"findings", "id", "outcome"});
+    CHECK(keys(ran.json()) == Keys{"findings", "id", "outcome", "plan", "standing"});
     CHECK(ran.json()["outcome"] == "may_lift");
+    CHECK(ran.json()["standing"] == "B");
+    CHECK(ran.json()["plan"] == Json{{"id", "plan-1"}, {"issue", 1}});
+    CHECK(contains(book.lift("--text").out, "at mark B, by plan-1 issue 1."));
     CHECK(ran.err == "");
 }
 
@@ -149,13 +152,17 @@ TEST_CASE("asking for a lift changes nothing on disk")
     CHECK(book.scratch.files() == before);
 }
 
-TEST_CASE("a taped radius and height replace the plan's, on every side unless said")
+TEST_CASE("a taped radius and height replace the plan's, on every side unless said, inside of what it says of the mark")
 {
     const SampleBook book;
     CHECK(codes(book.lift("--radius 4 --height 0")) == "");
-    CHECK(codes(book.lift("--radius 4 --height 0 --over front")) == "");
+    CHECK(codes(book.lift("--radius 4 --height 0 --over both")) == "");
+    CHECK(codes(book.lift("--radius 4 --height 0 --over front")) == "plan-outside "); // planned for both
+    CHECK(codes(book.lift("--radius 4.2 --height -2")) == "");
+    CHECK(codes(book.lift("--radius 4.3 --height 0")) == "plan-outside ");
+    CHECK(codes(book.lift("--radius 4 --height -2.1")) == "plan-outside ");
     CHECK(codes(book.lift("--radius 6.1 --height 0")) == "reach-off-chart plan-outside ");
-    CHECK(codes(book.lift("--radius 4 --height 3.1")) == "reach-off-chart ");
+    CHECK(codes(book.lift("--radius 4 --height 3.1")) == "reach-off-chart plan-outside ");
 }
 
 TEST_CASE("what a lift is asked with and the book does not have is named by its option")

@@ -119,3 +119,47 @@ TEST_CASE("four legs: the worst set governs, and an off-centre load names the le
         lug.x += 600; // outside all four
     CHECK_FALSE(rules::greatest_leg_forces(off, 1'000));
 }
+
+// Source: Lami's theorem: with legs at angle b to the line through hook and middle, and the centre of gravity turned by
+// f beneath the hook, the nearer leg has W sin(b + f) / sin 2b, the farther W sin(b - f) / sin 2b.
+TEST_CASE("two legs of one length hang as Lami's theorem says, wherever the centre of gravity is between them")
+{
+    for (const double half : {300.0, 450.0, 500.0})
+        for (const double leg : {800.0, 1200.0, 3000.0})
+            for (const double off : {0.0, 50.0, 100.0, 250.0}) {
+                const double b = std::asin(half / leg), f = std::atan(off / std::sqrt(leg * leg - half * half));
+                const auto lugs = rules::hung({{half - off, 0, 0}, {-half - off, 0, 0}}, leg);
+                REQUIRE(lugs);
+                const auto found = rules::leg_forces(*lugs, 1000);
+                REQUIRE(found);
+                CHECK((*found)[0] == doctest::Approx(1000 * std::sin(b + f) / std::sin(2 * b)));
+                CHECK((*found)[1] == doctest::Approx(1000 * std::sin(b - f) / std::sin(2 * b)));
+            }
+}
+
+// Source: a rigid body keeps its lengths, a leg its own.
+TEST_CASE("a load that is turned to hang keeps its shape and its legs their length")
+{
+    std::mt19937 dice{12};
+    std::uniform_real_distribution<> turn{0, 6.283}, some{-200, 200};
+    for (int i = 0; i < 500; ++i) {
+        const double x = some(dice), y = some(dice);
+        std::vector<Lug> flat;
+        for (int lug = 0; lug < 3; ++lug) {
+            const double at = turn(dice);
+            flat.push_back({600 * std::cos(at) - x, 600 * std::sin(at) - y, 0});
+        }
+        const auto lugs = rules::hung(flat, 1500);
+        if (!lugs)
+            continue; // three lugs nearly on one spot
+        for (std::size_t a = 0; a < 3; ++a) {
+            CHECK(length((*lugs)[a]) == doctest::Approx(1500).epsilon(1e-3));
+            const std::size_t b = (a + 1) % 3;
+            CHECK(std::hypot((*lugs)[a].x - (*lugs)[b].x, (*lugs)[a].y - (*lugs)[b].y,
+                             (*lugs)[a].below - (*lugs)[b].below) ==
+                  doctest::Approx(std::hypot(flat[a].x - flat[b].x, flat[a].y - flat[b].y)).epsilon(1e-3));
+        }
+    }
+    CHECK_FALSE(rules::hung({{500, 0, 0}, {-500, 0, 0}}, 500));                             // too short
+    CHECK_FALSE(rules::hung({{500, 0, 0}, {-500, 0, 0}, {0, 500, 0}, {0, -300, 0}}, 1500)); // no one hook
+}

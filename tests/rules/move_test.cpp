@@ -128,6 +128,24 @@ TEST_CASE("a blank that the greatest radius passes by is off the chart for a poi
     CHECK(worst.radius < 4'000_mm);
 }
 
+TEST_CASE("a pipe is lifted plumb before it is taken out: a blank straight over the stack is off the chart")
+{
+    MoveAsked asked = beside_a_trench();
+    asked.pick_radius = 2'500;
+    asked.stand_off = 2'300; // laid at 4,500
+    const auto points = move_points(asked);
+    CHECK(way_of(points).size() == points.size() + 1);
+    CHECK(way_of(points)[1].radius == 2'500);
+    CHECK(way_of(points)[1].height == at(points, Stage::slew).height);
+    Chart chart = falling_chart();
+    for (Cell& each : chart.cells) // near and very high
+        if (each.radius == 2'000_mm && *each.height >= 3'000_mm)
+            each.rated.reset();
+    const Reading worst = governing(readings_along(points, chart, Sector::side));
+    CHECK_FALSE(worst.rated);
+    CHECK(worst.radius == 2'500_mm);
+}
+
 TEST_CASE("a blank passed on the way down is off the chart, though no end of the way is in it")
 {
     const auto points = move_points(beside_a_trench());
