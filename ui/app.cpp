@@ -44,7 +44,8 @@ void App::first_screen(Sheet& sheet)
                          {"Site", "manager, supervisor: due, stopped, people", std::nullopt},
                          {"Yard", "hire desk, fitter: units and papers", std::nullopt},
                          {"This day", "for whoever comes in: reads only", std::nullopt},
-                         {"Stop a unit", "anyone may", figures::Sign::stop}},
+                         {"Stop a unit", "anyone may", figures::Sign::stop},
+                         {sheet_to_turn_to(), "for dark or bright surroundings", std::nullopt}},
                         false,
                         ""};
     const auto pressed = ui::draw(sheet, choice, turned_);
@@ -52,8 +53,10 @@ void App::first_screen(Sheet& sheet)
     constexpr std::array<Door, 4> doors{Door::cab, Door::site, Door::yard, Door::today};
     if (pressed && *pressed < doors.size())
         door_ = doors[*pressed];
-    else if (pressed)
+    else if (pressed && *pressed == doors.size())
         stop_.emplace(outside_);
+    else if (pressed)
+        turn_sheet(outside_);
 }
 
 // One clear line; nothing was written.

@@ -43,10 +43,10 @@ void draw_ranges(Sheet& sheet, const CabSheet& view, double x, double y, double 
 
 void draw_picture(Sheet& sheet, const CabSheet& view, const Box& box)
 {
-    sheet.fill(box, day.sheet);
+    sheet.fill(box, colours().sheet);
     sheet.frame(box, thin_mm);
     sheet.wrapped({box.x + 3, box.y + 3.2, box.w - 6, 0}, Letter::bold, view.gear, 1);
-    sheet.wrapped({box.x + 3, box.y + 9.2, box.w - 6, 0}, Letter::second, view.pipe, 1, day.second);
+    sheet.wrapped({box.x + 3, box.y + 9.2, box.w - 6, 0}, Letter::second, view.pipe, 1, colours().second);
     if (!view.picture) {
         sheet.wrapped({box.x + 3, box.y + 22, box.w - 6, 0}, Letter::text,
                       "Look at the attachment first and say how it stands. Then it is drawn here.", 4);
@@ -107,7 +107,7 @@ std::optional<CabPressed> draw(Sheet& sheet, const CabSheet& view, std::size_t f
 {
     std::optional<CabPressed> pressed;
     const Places at = places(sheet);
-    sheet.fill({0, 0, sheet.width(), sheet.height()}, day.ground);
+    sheet.fill({0, 0, sheet.width(), sheet.height()}, colours().ground);
     draw(sheet, view.plate, at.plate);
     if (!view.under.empty())
         draw_under(sheet, view, at.rows);

@@ -56,7 +56,7 @@ private:
         const Box& at = boxes_[box_];
         if (sheet_)
             sheet_->wrapped({at.x, at.y + down_, at.w, 0}, letter, text, most,
-                            letter == letters_.if_not ? day.second : day.ink);
+                            letter == letters_.if_not ? colours().second : colours().ink);
         down_ += height_of(letter, text);
         fits_ = fits_ && down_ <= at.h + 0.1;
     }
@@ -145,7 +145,7 @@ std::optional<std::size_t> draw_card_buttons(Sheet& sheet, const CardView& view,
 std::optional<std::size_t> draw(Sheet& sheet, const CardView& view)
 {
     const CardPlaces at = card_places(sheet);
-    sheet.fill({0, 0, sheet.width(), sheet.height()}, day.ground);
+    sheet.fill({0, 0, sheet.width(), sheet.height()}, colours().ground);
     draw(sheet, view.plate, at.plate);
     const bool stops = view.plate.load_up && !view.plate.may_lift; // then it is what matters
     sheet.wrapped({at.note.x, at.note.y, at.note.w, 0}, stops ? Letter::heading : Letter::bold, view.note,

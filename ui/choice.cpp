@@ -40,7 +40,7 @@ bool draw_option(Sheet& sheet, const Choice::Option& option, const Box& box)
     const double used =
         sheet.wrapped({box.x + 3, box.y + 4, box.w - (option.sign ? 12 : 6), 0}, Letter::bold, option.words, 2);
     sheet.wrapped({box.x + 3, box.y + 5 + used, box.w - 6, 0}, Letter::second,
-                  sheet.cut(Letter::second, option.more, box.w - 6, 2), 2, day.second);
+                  sheet.cut(Letter::second, option.more, box.w - 6, 2), 2, colours().second);
     return pressed;
 }
 
@@ -48,7 +48,7 @@ bool draw_option(Sheet& sheet, const Choice::Option& option, const Box& box)
 
 std::optional<std::size_t> draw(Sheet& sheet, const Choice& choice, std::size_t& page)
 {
-    sheet.fill({0, 0, sheet.width(), sheet.height()}, day.ground);
+    sheet.fill({0, 0, sheet.width(), sheet.height()}, colours().ground);
     const double width = sheet.width() - choice.kept_right;
     const Box plate{0, 0, std::min(sheet.width(), 135.0), choice.plate ? plate_mm : 0};
     if (choice.plate)
@@ -56,7 +56,7 @@ std::optional<std::size_t> draw(Sheet& sheet, const Choice& choice, std::size_t&
     const double head =
         sheet.wrapped({margin, plate.h + 8, width - 2 * margin, 0}, Letter::heading, choice.question, 3);
     const double hint = sheet.wrapped({margin, plate.h + 10 + head, width - 2 * margin, 0}, Letter::text, choice.hint,
-                                      6, choice.plate ? day.ink : day.second);
+                                      6, choice.plate ? colours().ink : colours().second);
     const double top = plate.h + 16 + head + hint,
                  bottom = sheet.height() - title_height(sheet) - glove.target - 2 * glove.gap;
     const Grid grid = grid_for(choice, width, top, bottom);

@@ -94,7 +94,7 @@ void Compare::open(const std::string& name)
 // The whole page, or larger and moved by the finger.
 void Compare::page(Sheet& sheet, const Box& box)
 {
-    sheet.fill(box, day.sheet);
+    sheet.fill(box, colours().sheet);
     sheet.frame(box, thin_mm);
     if (!picture_) {
         sheet.wrapped({box.x + 4, box.y + 6, box.w - 8, 0}, Letter::text,
@@ -131,16 +131,16 @@ void Compare::lines(Sheet& sheet, const Box& box)
     double whole = 0;
     for (const auto& [unused, value] : typed_.lines)
         whole += height_of(sheet, value, w);
-    sheet.fill(box, day.sheet);
+    sheet.fill(box, colours().sheet);
     touch_scroll(scroll_, sheet.theme(), box, sheet.theme().px(whole - box.h));
     double y = box.y - static_cast<double>(scroll_.at) / sheet.theme().px_per_mm();
     sheet.clip(box);
     for (const auto& [said, value] : typed_.lines) {
         const double h = height_of(sheet, value, w);
         if (y > box.y - h && y < box.y + box.h) {
-            sheet.wrapped({box.x + 3, y + 1.4, w, 0}, Letter::second, said, 1, day.second);
+            sheet.wrapped({box.x + 3, y + 1.4, w, 0}, Letter::second, said, 1, colours().second);
             sheet.wrapped({box.x + 3, y + 5.8, w, 0}, Letter::bold, value, most);
-            sheet.line(box.x, y + h, box.x + box.w, y + h, thin_mm, day.rule);
+            sheet.line(box.x, y + h, box.x + box.w, y + h, thin_mm, colours().rule);
         }
         y += h;
     }
@@ -185,16 +185,16 @@ void Compare::proved()
 // Page and typed values side by side; on narrow glass the page above.
 void Compare::beside(Sheet& sheet)
 {
-    sheet.fill({0, 0, sheet.width(), sheet.height()}, day.ground);
+    sheet.fill({0, 0, sheet.width(), sheet.height()}, colours().ground);
     const double bottom = sheet.height() - title_height(sheet) - bare.target - 4, h = bottom - head_mm;
     const bool wide = !sheet.is_narrow();
     const Box left{0, head_mm, wide ? sheet.width() * 0.55 : sheet.width(), wide ? h : h * 0.5};
     page(sheet, left);
     lines(sheet,
           wide ? Box{left.w, head_mm, sheet.width() - left.w, h} : Box{0, head_mm + left.h, sheet.width(), h - left.h});
-    sheet.fill({0, 0, sheet.width(), head_mm}, day.ground);
+    sheet.fill({0, 0, sheet.width(), head_mm}, colours().ground);
     sheet.wrapped({4, 3.8, sheet.width() - 8, 0}, Letter::heading, typed_.name, 1);
-    sheet.fill({0, bottom, sheet.width(), bare.target + 4}, day.ground);
+    sheet.fill({0, bottom, sheet.width(), bare.target + 4}, colours().ground);
     buttons(sheet, bottom + 1);
     ui::draw(sheet, title_block(outside_, "COMPARES", second_));
 }

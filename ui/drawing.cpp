@@ -16,9 +16,9 @@ ImU32 fill_colour(figures::Fill fill)
 {
     switch (fill) {
     case figures::Fill::none: return 0;
-    case figures::Fill::paper: return day.sheet;
-    case figures::Fill::steel: return day.steel;
-    case figures::Fill::ink: return day.ink;
+    case figures::Fill::paper: return colours().sheet;
+    case figures::Fill::steel: return colours().steel;
+    case figures::Fill::ink: return colours().ink;
     }
     return 0;
 }
@@ -99,35 +99,61 @@ void fill_polygon(ImDrawList* list, std::vector<ImVec2> points, ImU32 colour)
 
 } // namespace
 
+namespace {
+
+void stop_sign(ImDrawList* list, ImVec2 c, float r)
+{
+    const float ring = r * 0.22F, d = (r - ring / 2) * 0.7071F;
+    list->AddCircleFilled(c, r, sign_white, 48);
+    list->AddCircle(c, r - ring / 2, sign_red, 64, ring);
+    list->AddLine({c.x - d, c.y - d}, {c.x + d, c.y + d}, sign_red, ring);
+}
+
+void warning_sign(ImDrawList* list, ImVec2 c, float r)
+{
+    const float h = r * 0.95F;
+    const ImVec2 a{c.x, c.y - h}, b{c.x - r, c.y + h * 0.8F}, d{c.x + r, c.y + h * 0.8F};
+    list->AddTriangleFilled(a, b, d, sign_yellow);
+    list->AddTriangle(a, b, d, sign_black, std::max(1.5F, r * 0.13F));
+    list->AddRectFilled({c.x - r * 0.09F, c.y - h * 0.3F}, {c.x + r * 0.09F, c.y + h * 0.3F}, sign_black);
+    list->AddCircleFilled({c.x, c.y + h * 0.52F}, r * 0.11F, sign_black, 16);
+}
+
+void in_order_sign(ImDrawList* list, ImVec2 c, float r)
+{
+    list->AddRectFilled({c.x - r, c.y - r}, {c.x + r, c.y + r}, sign_green);
+    const ImVec2 tick[] = {
+        {c.x - r * 0.5F, c.y}, {c.x - r * 0.1F, c.y + r * 0.42F}, {c.x + r * 0.55F, c.y - r * 0.45F}};
+    list->AddPolyline(tick, 3, sign_white, 0, r * 0.22F);
+}
+
+// On the night sheet a sign stands on white, a sixth of its half size round about.
+void backing(ImDrawList* list, Sign sign, ImVec2 c, float r)
+{
+    const float more = std::max(1.5F, r / 6);
+    if (sign == Sign::in_order)
+        list->AddRectFilled({c.x - r - more, c.y - r - more}, {c.x + r + more, c.y + r + more}, sign_white);
+    else if (sign == Sign::warning)
+        list->AddTriangleFilled({c.x, c.y - r * 0.95F - 2.4F * more},
+                                {c.x - r - 2 * more, c.y + r * 0.76F + 1.2F * more},
+                                {c.x + r + 2 * more, c.y + r * 0.76F + 1.2F * more}, sign_white);
+    else
+        list->AddCircleFilled(c, r + more, sign_white, 64);
+}
+
+} // namespace
+
 void Sheet::sign(Sign sign, double x, double y, double size)
 {
     const float r = theme_.px(size / 2);
     const ImVec2 c = px(x, y);
+    if (is_night())
+        backing(list_, sign, c, r);
     switch (sign) {
-    case Sign::stop: {
-        const float ring = r * 0.22F, d = (r - ring / 2) * 0.7071F;
-        list_->AddCircleFilled(c, r, day.sheet, 48);
-        list_->AddCircle(c, r - ring / 2, sign_red, 64, ring);
-        list_->AddLine({c.x - d, c.y - d}, {c.x + d, c.y + d}, sign_red, ring);
-        break;
-    }
-    case Sign::warning: {
-        const float h = r * 0.95F;
-        const ImVec2 a{c.x, c.y - h}, b{c.x - r, c.y + h * 0.8F}, d{c.x + r, c.y + h * 0.8F};
-        list_->AddTriangleFilled(a, b, d, sign_yellow);
-        list_->AddTriangle(a, b, d, day.ink, std::max(1.5F, r * 0.13F));
-        list_->AddRectFilled({c.x - r * 0.09F, c.y - h * 0.3F}, {c.x + r * 0.09F, c.y + h * 0.3F}, day.ink);
-        list_->AddCircleFilled({c.x, c.y + h * 0.52F}, r * 0.11F, day.ink, 16);
-        break;
-    }
+    case Sign::stop: stop_sign(list_, c, r); break;
+    case Sign::warning: warning_sign(list_, c, r); break;
     case Sign::to_do: list_->AddCircleFilled(c, r, sign_blue, 48); break;
-    case Sign::in_order: {
-        list_->AddRectFilled({c.x - r, c.y - r}, {c.x + r, c.y + r}, sign_green);
-        const ImVec2 tick[] = {
-            {c.x - r * 0.5F, c.y}, {c.x - r * 0.1F, c.y + r * 0.42F}, {c.x + r * 0.55F, c.y - r * 0.45F}};
-        list_->AddPolyline(tick, 3, day.sheet, 0, r * 0.22F);
-        break;
-    }
+    case Sign::in_order: in_order_sign(list_, c, r); break;
     }
 }
 
@@ -143,7 +169,7 @@ void Sheet::draw(const figures::HatchedRing& ring, double x, double y)
                 return px(cx + (d + t) / std::numbers::sqrt2, cy + (d - t) / std::numbers::sqrt2);
             };
             if (to > from)
-                list_->AddLine(at(from), at(to), day.second, theme_.px(thin_mm * 0.7));
+                list_->AddLine(at(from), at(to), colours().second, theme_.px(thin_mm * 0.7));
         };
         if (inner > 0) {
             piece(-outer, -inner);
@@ -158,20 +184,20 @@ void Sheet::draw(const figures::Line& line, double x, double y)
     const ImVec2 from = px(x + line.from.x, y + line.from.y), to = px(x + line.to.x, y + line.to.y);
     const float w = theme_.px(pen_width(line.pen));
     if (line.pen == figures::Pen::chain)
-        broken_line(list_, from, to, {5, 1, 1, 1}, theme_.px_per_mm(), w, day.second);
+        broken_line(list_, from, to, {5, 1, 1, 1}, theme_.px_per_mm(), w, colours().second);
     else if (line.pen == figures::Pen::dashed)
-        broken_line(list_, from, to, {1.6, 1, 1.6, 1}, theme_.px_per_mm(), theme_.px(0.35), day.ink);
+        broken_line(list_, from, to, {1.6, 1, 1.6, 1}, theme_.px_per_mm(), theme_.px(0.35), colours().ink);
     else
-        list_->AddLine(from, to, line.pen == figures::Pen::thick ? day.ink : day.second, w);
+        list_->AddLine(from, to, line.pen == figures::Pen::thick ? colours().ink : colours().second, w);
 }
 
 void Sheet::draw(const figures::Arrow& arrow, double x, double y)
 {
     const ImVec2 from = px(x + arrow.from.x, y + arrow.from.y), to = px(x + arrow.to.x, y + arrow.to.y);
-    list_->AddLine(from, to, day.ink, theme_.px(thin_mm));
-    arrow_head(list_, to, from, theme_.px(2.4), day.ink);
+    list_->AddLine(from, to, colours().ink, theme_.px(thin_mm));
+    arrow_head(list_, to, from, theme_.px(2.4), colours().ink);
     if (arrow.both_ends)
-        arrow_head(list_, from, to, theme_.px(2.4), day.ink);
+        arrow_head(list_, from, to, theme_.px(2.4), colours().ink);
 }
 
 void Sheet::draw(const figures::Polygon& polygon, double x, double y)
@@ -180,7 +206,7 @@ void Sheet::draw(const figures::Polygon& polygon, double x, double y)
     for (const figures::Point& p : polygon.points)
         points.push_back(px(x + p.x, y + p.y));
     fill_polygon(list_, points, fill_colour(polygon.fill));
-    list_->AddPolyline(points.data(), static_cast<int>(points.size()), day.ink, ImDrawFlags_Closed,
+    list_->AddPolyline(points.data(), static_cast<int>(points.size()), colours().ink, ImDrawFlags_Closed,
                        theme_.px(thick_mm));
 }
 
@@ -189,7 +215,7 @@ void Sheet::draw(const figures::Circle& circle, double x, double y)
     const ImVec2 c = px(x + circle.centre.x, y + circle.centre.y);
     if (circle.fill != figures::Fill::none)
         list_->AddCircleFilled(c, theme_.px(circle.radius), fill_colour(circle.fill), 96);
-    list_->AddCircle(c, theme_.px(circle.radius), day.ink, 96, theme_.px(pen_width(circle.pen)));
+    list_->AddCircle(c, theme_.px(circle.radius), colours().ink, 96, theme_.px(pen_width(circle.pen)));
 }
 
 void Sheet::draw(const figures::Mark& mark, double x, double y)
@@ -204,8 +230,8 @@ void Sheet::draw(const figures::Label& label, double x, double y)
     const double wide = width_of(letter, label.text), high = capital_mm(letter);
     const double left = x + label.at.x - wide * share, top = y + label.at.y - high;
     if (label.breaks_lines)
-        list_->AddRectFilled(px(left - 0.6, top - 0.6), px(left + wide + 0.6, top + high + 0.6), day.sheet);
-    text(left, top, letter, label.text, letter == Letter::second ? day.second : day.ink);
+        fill({left - 0.6, top - 0.6, wide + 1.2, high + 1.2}, colours().sheet);
+    text(left, top, letter, label.text, letter == Letter::second ? colours().second : colours().ink);
 }
 
 void Sheet::figure(const figures::Figure& figure, double x, double y)

@@ -15,9 +15,9 @@ void field(Sheet& sheet, const std::string& name, const Box& box, std::string& t
     ImGui::PushFont(face.font);
     const float around = (theme.px(box.h) - ImGui::GetFontSize()) / 2;
     ImGui::PushStyleVar(ImGuiStyleVar_FramePadding, {theme.px(3), std::max(around, 0.0F)});
-    ImGui::PushStyleColor(ImGuiCol_FrameBg, day.sheet);
-    ImGui::PushStyleColor(ImGuiCol_Text, day.ink);
-    ImGui::PushStyleColor(ImGuiCol_TextSelectedBg, day.rule);
+    ImGui::PushStyleColor(ImGuiCol_FrameBg, colours().sheet);
+    ImGui::PushStyleColor(ImGuiCol_Text, colours().ink);
+    ImGui::PushStyleColor(ImGuiCol_TextSelectedBg, colours().rule);
     ImGui::SetCursorScreenPos({theme.px(box.x), theme.px(box.y)});
     ImGui::PushItemWidth(theme.px(box.w));
     if (!ImGui::IsAnyItemActive())

@@ -187,7 +187,7 @@ void FormPage::draw_line(Sheet& sheet, const Line& line, const Box& box, const B
     ImGui::PopID();
     if (line.needed)
         sheet.sign(figures::Sign::to_do, box.x + half - 6, box.y + box.h / 2 - 1, 6);
-    sheet.wrapped({box.x + 3, box.y + 1.6, half - 12, 0}, Letter::second, line.name, 3, day.second);
+    sheet.wrapped({box.x + 3, box.y + 1.6, half - 12, 0}, Letter::second, line.name, 3, colours().second);
     const double w = box.w - half - 3;
     sheet.wrapped({box.x + half, box.y + 1.4, w, 0}, Letter::text, sheet.cut(Letter::text, line.value, w, 2), 2);
 }
@@ -254,9 +254,9 @@ FormPage::Left FormPage::draw(Sheet& sheet, const std::string& person)
             field_.reset();
         return Left::nothing;
     }
-    sheet.fill({0, 0, sheet.width(), sheet.height()}, day.ground);
+    sheet.fill({0, 0, sheet.width(), sheet.height()}, colours().ground);
     const Box area{0, head_mm, sheet.width(), sheet.height() - head_mm - foot_mm - title_height(sheet)};
-    sheet.fill(area, day.sheet);
+    sheet.fill(area, colours().sheet);
     list(sheet, area);
     const double w = sheet.width() - 2 * inset;
     sheet.wrapped({inset, 3.8, w, 0}, Letter::heading, sheet.cut(Letter::heading, place(), w, 1), 1);

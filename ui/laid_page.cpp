@@ -25,7 +25,7 @@ std::string how_it_lies(const desk::LaidPipe& laid)
     if (!laid.bedding.empty())
         text += " \u00b7 " + laid.bedding;
     if (laid.gasket_seen)
-        text += *laid.gasket_seen ? " \u00b7 gasket seen" : " \u00b7 gasket not in its place";
+        text += *laid.gasket_seen ? " \u00b7 gasket seen" : " \u00b7 gasket not seen in its place";
     return text;
 }
 
@@ -48,7 +48,7 @@ void LaidPage::draw_line(Sheet& sheet, const desk::LaidPipe& laid, const Box& bo
                              (laid.run.empty() ? "" : ", " + laid.run);
     sheet.wrapped({box.x + text_left, box.y + 2, half, 0}, Letter::bold, sheet.cut(Letter::bold, head, half, 1), 1);
     sheet.wrapped({box.x + text_left, box.y + 8.4, half, 0}, Letter::second,
-                  sheet.cut(Letter::second, how_it_lies(laid), half, 2), 2, day.second);
+                  sheet.cut(Letter::second, how_it_lies(laid), half, 2), 2, colours().second);
     if (laid.joint_mm && laid.joint_greatest_mm && !sheet.is_narrow())
         sheet.figure(figures::range_line(
                          static_cast<double>(*laid.joint_mm), static_cast<double>(laid.joint_least_mm.value_or(0)),
@@ -57,7 +57,7 @@ void LaidPage::draw_line(Sheet& sheet, const desk::LaidPipe& laid, const Box& bo
                              " to " + std::to_string(*laid.joint_greatest_mm),
                          w - half),
                      box.x + text_left + half, box.y + 4);
-    sheet.line(box.x, box.y + box.h, box.x + box.w, box.y + box.h, thin_mm, day.rule);
+    sheet.line(box.x, box.y + box.h, box.x + box.w, box.y + box.h, thin_mm, colours().rule);
 }
 
 void LaidPage::list(Sheet& sheet, const Box& area)
@@ -85,9 +85,9 @@ bool LaidPage::draw(Sheet& sheet)
         return true;
     }
     look();
-    sheet.fill({0, 0, sheet.width(), sheet.height()}, day.ground);
+    sheet.fill({0, 0, sheet.width(), sheet.height()}, colours().ground);
     const Box area{0, head_mm, sheet.width(), sheet.height() - head_mm - foot_mm - title_height(sheet)};
-    sheet.fill(area, day.sheet);
+    sheet.fill(area, colours().sheet);
     list(sheet, area);
     sheet.wrapped({4, 3.8, sheet.width() - 8, 0}, Letter::heading,
                   "Laid pipes: " + std::to_string(laid_.size()) + " in the log", 1);

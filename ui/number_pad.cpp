@@ -30,10 +30,10 @@ void NumberPad::rub_out_last()
 
 void NumberPad::draw_typed(Sheet& sheet, const Words& words, const Box& line)
 {
-    sheet.fill(line, day.sheet);
+    sheet.fill(line, colours().sheet);
     sheet.frame(line, thick_mm);
     const double used = sheet.text(line.x + 3, line.y + 4, Letter::heading, typed);
-    sheet.text(line.x + 6 + used, line.y + 5.5, Letter::text, words.unit, day.second);
+    sheet.text(line.x + 6 + used, line.y + 5.5, Letter::text, words.unit, colours().second);
     if (words.sign && sheet.button("\u00b1", {line.x, line.y + line.h + glove.gap, glove.target, glove.target}))
         press('-', words);
 }
@@ -44,11 +44,11 @@ std::optional<std::size_t> NumberPad::draw(Sheet& sheet, const Words& words)
         press(each < 128 ? static_cast<char>(each) : ' ', words);
     if (is_key_pressed(ImGuiKey_Backspace))
         rub_out_last();
-    sheet.fill({0, 0, sheet.width(), sheet.height()}, day.ground);
+    sheet.fill({0, 0, sheet.width(), sheet.height()}, colours().ground);
     const PadPlace place = pad_place(sheet);
     const double x = pad_edge_mm;
     const double head = sheet.wrapped({x, 8, place.text_w, 0}, Letter::heading, words.question, 3);
-    const double hint = sheet.wrapped({x, 11 + head, place.text_w, 0}, Letter::text, words.hint, 3, day.second);
+    const double hint = sheet.wrapped({x, 11 + head, place.text_w, 0}, Letter::text, words.hint, 3, colours().second);
     draw_typed(sheet, words, {x, 16 + head + hint, std::min(place.text_w, 90.0), 13});
     if (const auto key = digit_keys(sheet, place, words.point))
         *key == rub_out ? rub_out_last() : press(*key, words);

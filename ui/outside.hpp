@@ -31,7 +31,12 @@ struct Outside {
     std::function<ImTextureID(const Picture&)> texture = {};                        // the window's own; one at a time
     std::function<std::string()> print_day = {}; // this site's day as a page; gives the file's name. Empty: no printing
     std::function<std::string()> notice = {};    // what the site should know of the device; "" for nothing
+    std::function<void(bool night)> keep_night = {}; // for the next start
     Signing signing = {};                        // the app's own (lock.hpp)
 };
+
+// From the day sheet to the night sheet, or back.
+void turn_sheet(const Outside& outside);
+std::string sheet_to_turn_to(); // "Night sheet" or "Day sheet"
 
 } // namespace cotter::ui

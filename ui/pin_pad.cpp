@@ -40,7 +40,7 @@ void PinPad::dots(Sheet& sheet, double x, double y) const
     for (std::size_t i = 0; i < length; ++i) {
         const Box dot{x + static_cast<double>(i) * (dot_mm + 3), y, dot_mm, dot_mm};
         if (i < digits_.size())
-            sheet.fill(dot, day.ink);
+            sheet.fill(dot, colours().ink);
         sheet.frame(dot, thick_mm);
     }
 }
@@ -54,11 +54,11 @@ void PinPad::rub_out_last()
 PinPad::Press PinPad::draw(Sheet& sheet, const Words& words)
 {
     read_keyboard();
-    sheet.fill({0, 0, sheet.width(), sheet.height()}, day.ground);
+    sheet.fill({0, 0, sheet.width(), sheet.height()}, colours().ground);
     const PadPlace place = pad_place(sheet);
     const double x = pad_edge_mm;
     const double head = sheet.wrapped({x, 8, place.text_w, 0}, Letter::heading, words.question, 3);
-    const double hint = sheet.wrapped({x, 11 + head, place.text_w, 0}, Letter::text, words.hint, 5, day.second);
+    const double hint = sheet.wrapped({x, 11 + head, place.text_w, 0}, Letter::text, words.hint, 5, colours().second);
     dots(sheet, x, 16 + head + hint);
     if (const auto key = digit_keys(sheet, place, false))
         *key == rub_out ? rub_out_last() : take(*key);

@@ -81,14 +81,14 @@ void PlanNumbers::draw_line(Sheet& sheet, const Line& line, const Box& box)
         sheet.sign(figures::Sign::stop, box.x + 7.5, y + 2.5, 7);
     y += sheet.wrapped({x, y, columns.words, 0}, Letter::bold, line.words, most);
     if (!line.how.empty())
-        y += sheet.wrapped({x, y, columns.words, 0}, Letter::second, line.how, most, day.second);
+        y += sheet.wrapped({x, y, columns.words, 0}, Letter::second, line.how, most, colours().second);
     if (!sheet.is_narrow())
         y = box.y + 2;
     if (!line.value.empty())
         y += sheet.wrapped({x + columns.value_at, y, columns.value, 0}, Letter::bold, line.value, most);
     if (line.limit)
         sheet.figure(figures::limit_line(*line.measured, *line.limit, "", figure_mm * 2), x + columns.value_at, y);
-    sheet.line(box.x, box.y + box.h, box.x + box.w, box.y + box.h, thin_mm, day.rule);
+    sheet.line(box.x, box.y + box.h, box.x + box.w, box.y + box.h, thin_mm, colours().rule);
 }
 
 void PlanNumbers::draw(Sheet& sheet, const Box& area)

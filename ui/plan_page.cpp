@@ -1,5 +1,6 @@
 #include "plan_page.hpp"
 
+#include "plan_in_force.hpp"
 #include "plan_lines.hpp"
 #include "title_block.hpp"
 
@@ -70,6 +71,8 @@ void PlanPage::show(Json plan)
     picture_.reset();
     pictures_.reset();
     std::vector<std::string> without;
+    for (const std::string& each : desk::changes_since(outside_.book, plan))
+        without.push_back("Outside of it now: " + each);
     if (plan.contains("worksheet"))
         draw_from(plan, without);
     numbers_.show(outside_.book, desk::lines_of_plan(outside_.book, plan), without);
@@ -137,10 +140,10 @@ void PlanPage::view(Sheet& sheet)
         buttons.emplace_back("New issue");
     else if (work_->fits())
         buttons.emplace_back("Issue");
-    sheet.fill({0, 0, sheet.width(), sheet.height()}, day.ground);
+    sheet.fill({0, 0, sheet.width(), sheet.height()}, colours().ground);
     const double foot = foot_mm * (sheet.is_narrow() ? 2 : 1);
     const Box area{0, head_mm, sheet.width(), sheet.height() - head_mm - foot - title_height(sheet)};
-    sheet.fill(area, day.sheet);
+    sheet.fill(area, colours().sheet);
     draw_figures(sheet, area);
     const std::string head = picture_    ? pictures_->caption(*picture_)
                              : is_worked ? (work_->fits() ? "It fits. Nothing is issued yet" : "It does not fit")

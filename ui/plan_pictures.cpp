@@ -49,8 +49,10 @@ std::string PlanPictures::caption(PlanPicture picture) const
     }
     if (path_.empty())
         return "No path was found";
-    return "Path into the trench, step " + std::to_string(step_ + 1) + " of " + std::to_string(path_.size()) +
-           ", tilt " + std::to_string(std::lround(path_[step_].tilt)) + "\u00b0";
+    return "Path, step " + std::to_string(step_ + 1) + " of " + std::to_string(path_.size()) + ", tilt " +
+           std::to_string(
+               std::lround(std::copysign(std::ceil(std::abs(path_[step_].tilt) - 0.05), path_[step_].tilt))) +
+           "\u00b0";
 }
 
 figures::StandDrawn PlanPictures::drawn() const
@@ -72,10 +74,10 @@ figures::Figure PlanPictures::figure(PlanPicture picture, double width, double h
     const Json places = whole_.value("places", Json::array());
     const auto place =
         std::find_if(places.begin(), places.end(), [&](const Json& each) { return each.at("id") == stand().at("id"); });
-    return figures::chart_by_use({*plan_.gear.chart,
-                                  place == places.end() ? rules::Sector::both : *records::read_move(*place).sector,
-                                  rules::move_points(stand_drawn.move), whole_.value("greatest_kg", 0.0)},
-                                 width, height);
+    return figures::chart_by_use(
+        {*plan_.gear.chart, place == places.end() ? rules::Sector::both : *records::read_move(*place).sector,
+         rules::way_of(rules::move_points(stand_drawn.move)), whole_.value("greatest_kg", 0.0)},
+        width, height);
 }
 
 } // namespace cotter::ui

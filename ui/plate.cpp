@@ -17,18 +17,18 @@ void draw_row(Sheet& sheet, const Row& row, const Box& box)
     const std::string with_rule = row.rule.empty() ? row.detail : row.detail + " \u00b7 " + row.rule;
     const int room = row.figure || used > 6 ? 1 : 2;
     const bool fits = sheet.lines_of(Letter::second, with_rule, w) <= room;
-    const double detail =
-        sheet.wrapped({x, box.y + 3.6 + used, w, 0}, Letter::second, fits ? with_rule : row.detail, 2, day.second);
+    const double detail = sheet.wrapped({x, box.y + 3.6 + used, w, 0}, Letter::second, fits ? with_rule : row.detail, 2,
+                                        colours().second);
     if (row.figure && used + detail + row.figure->height + 4 <= box.h)
         sheet.figure(*row.figure, x, box.y + 4 + used + detail);
-    sheet.line(box.x, box.y + box.h, box.x + box.w, box.y + box.h, thin_mm, day.rule);
+    sheet.line(box.x, box.y + box.h, box.x + box.w, box.y + box.h, thin_mm, colours().rule);
 }
 
 } // namespace
 
 void draw(Sheet& sheet, const Plate& plate, const Box& box)
 {
-    sheet.fill(box, day.sheet);
+    sheet.fill(box, colours().sheet);
     sheet.frame({box.x + 0.25, box.y + 0.25, box.w - 0.5, box.h - 0.5}, thick_mm);
     sheet.sign(plate.may_lift ? figures::Sign::in_order : figures::Sign::stop, box.x + 13, box.y + box.h / 2,
                plate.may_lift ? 17 : 20.5);

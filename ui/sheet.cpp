@@ -1,5 +1,6 @@
 #include "sheet.hpp"
 
+#include <algorithm>
 #include <cmath>
 
 namespace cotter::ui {
@@ -44,6 +45,8 @@ bool Sheet::is_narrow() const { return width() < 170; }
 void Sheet::fill(const Box& box, ImU32 colour)
 {
     list_->AddRectFilled(px(box.x, box.y), px(box.x + box.w, box.y + box.h), colour);
+    if (spy_)
+        filled_.emplace_back(box, colour);
 }
 
 void Sheet::frame(const Box& box, double line_mm, ImU32 colour, double radius_mm)
@@ -84,7 +87,7 @@ double Sheet::text(double x, double y, Letter letter, const std::string& text, I
     const ImVec2 at{std::round(theme_.px(x)), std::round(theme_.px(y) - face.capital_top)};
     list_->AddText(face.font, face.font->FontSize, at, colour, text.c_str());
     const double width = width_of(letter, text);
-    report(text, false, {x, y, width, capital_mm(letter)}, x + width > this->width() + 0.2 ? text : "");
+    report(text, false, {x, y, width, capital_mm(letter)}, x + width > this->width() + 0.2 ? text : "", colour);
     return width;
 }
 
@@ -134,16 +137,35 @@ double Sheet::wrapped(const Box& box, Letter letter, const std::string& text, in
     return text.empty() ? 0 : step * used;
 }
 
-void Sheet::report(const std::string& text, bool target, const Box& box, const std::string& clipped)
+// The last that was filled there; the whole glass is filled first.
+ImU32 Sheet::ground_under(const Box& box) const
 {
-    if (spy_)
-        spy_({text, target, theme_.px(box.x), theme_.px(box.y), theme_.px(box.w), theme_.px(box.h), clipped});
+    const double x = box.x + box.w / 2, y = box.y + box.h / 2;
+    for (auto each = filled_.rbegin(); each != filled_.rend(); ++each)
+        if (const Box& b = each->first; b.x <= x && x <= b.x + b.w && b.y <= y && y <= b.y + b.h)
+            return each->second;
+    return 0;
+}
+
+void Sheet::report(const std::string& text, bool target, const Box& box, const std::string& clipped, ImU32 ink)
+{
+    if (!spy_)
+        return;
+    ImVec2 from = px(box.x, box.y), to = px(box.x + box.w, box.y + box.h);
+    const ImVec2 least = list_->GetClipRectMin(), most = list_->GetClipRectMax();
+    if (to.x < least.x || to.y < least.y || from.x > most.x || from.y > most.y)
+        return; // scrolled out of sight
+    if (!target) {
+        from.y = std::max(from.y, least.y);
+        to.y = std::min(to.y, most.y);
+    }
+    spy_({text, target, from.x, from.y, to.x - from.x, to.y - from.y, clipped, ink, ink == 0 ? 0 : ground_under(box)});
 }
 
 bool Sheet::target(const std::string& words, const Box& box, bool chosen)
 {
-    fill(box, day.sheet);
-    frame(box, chosen ? 2 * thick_mm : thick_mm, day.ink, button_radius_mm);
+    fill(box, colours().sheet);
+    frame(box, chosen ? 2 * thick_mm : thick_mm, colours().ink, button_radius_mm);
     report(words, true, box, "");
     ImGui::SetCursorScreenPos(px(box.x, box.y));
     ImGui::PushID(static_cast<int>(theme_.px(box.x)));
@@ -152,7 +174,7 @@ bool Sheet::target(const std::string& words, const Box& box, bool chosen)
     ImGui::PopID();
     ImGui::PopID();
     if (ImGui::IsItemFocused() && ImGui::GetIO().NavVisible) // where the keyboard stands
-        frame({box.x - 0.9, box.y - 0.9, box.w + 1.8, box.h + 1.8}, thick_mm, day.ink, button_radius_mm + 0.9);
+        frame({box.x - 0.9, box.y - 0.9, box.w + 1.8, box.h + 1.8}, thick_mm, colours().ink, button_radius_mm + 0.9);
     return pressed && !press_became_drag(theme_);
 }
 

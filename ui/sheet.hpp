@@ -22,7 +22,8 @@ struct Seen {
     std::string text;
     bool target = false;
     float x = 0, y = 0, w = 0, h = 0;
-    std::string clipped; // what did not fit, if anything
+    std::string clipped;       // what did not fit, if anything
+    ImU32 ink = 0, ground = 0; // of a text, and of what it stands on
 };
 using Spy = std::function<void(const Seen&)>;
 
@@ -36,11 +37,11 @@ public:
     const Theme& theme() const { return theme_; }
 
     void fill(const Box& box, ImU32 colour);
-    void frame(const Box& box, double line_mm, ImU32 colour = day.ink, double radius_mm = 0);
-    void line(double x1, double y1, double x2, double y2, double line_mm, ImU32 colour = day.ink);
+    void frame(const Box& box, double line_mm, ImU32 colour = colours().ink, double radius_mm = 0);
+    void line(double x1, double y1, double x2, double y2, double line_mm, ImU32 colour = colours().ink);
 
     // y is the top of the capitals. Returns the width in mm.
-    double text(double x, double y, Letter letter, const std::string& text, ImU32 colour = day.ink);
+    double text(double x, double y, Letter letter, const std::string& text, ImU32 colour = colours().ink);
     double width_of(Letter letter, const std::string& text) const;
 
     int lines_of(Letter letter, const std::string& text, double width) const; // that it takes
@@ -50,7 +51,7 @@ public:
 
     // Broken into at most `lines` lines of the given width; what does not fit is cut and reported to the spy.
     // Returns the height used, mm.
-    double wrapped(const Box& box, Letter letter, const std::string& text, int lines, ImU32 colour = day.ink);
+    double wrapped(const Box& box, Letter letter, const std::string& text, int lines, ImU32 colour = colours().ink);
 
     void picture(ImTextureID texture, const Box& box, ImVec2 moved_px, ImVec2 size_px); // cut at the box
     void clip(const Box& box); // what is drawn from now on is cut at the box
@@ -76,11 +77,13 @@ private:
     void draw(const figures::Mark& mark, double x, double y);
     void draw(const figures::Label& label, double x, double y);
     ImVec2 px(double x, double y) const { return {theme_.px(x), theme_.px(y)}; }
-    void report(const std::string& text, bool target, const Box& box, const std::string& clipped);
+    void report(const std::string& text, bool target, const Box& box, const std::string& clipped, ImU32 ink = 0);
+    ImU32 ground_under(const Box& box) const;
 
     const Theme& theme_;
     Spy spy_;
     ImDrawList* list_;
+    std::vector<std::pair<Box, ImU32>> filled_; // so far, for the spy
 };
 
 // Did the finger that is down, or has just left, move too far to be a tap?

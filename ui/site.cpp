@@ -129,15 +129,15 @@ void Site::due(Sheet& sheet)
         marks.push_back(mark_of(row, today, sheet.is_narrow()));
         stops += row.stopped() ? 1 : 0;
     }
-    sheet.fill({0, 0, sheet.width(), sheet.height()}, day.ground);
+    sheet.fill({0, 0, sheet.width(), sheet.height()}, colours().ground);
     sheet.text(4, 3.8, Letter::heading, "What falls due when");
     const std::string count = std::to_string(marks.size()) + " units \u00b7 " + std::to_string(stops) + " may not lift";
     const double room = sheet.width() - 8 - sheet.width_of(Letter::heading, "What falls due when");
     if (sheet.width_of(Letter::second, count) < room)
         sheet.text(sheet.width() - 4 - sheet.width_of(Letter::second, count), 5.4, Letter::second, count,
-                   ui::day.second);
+                   ui::colours().second);
     const Box paper{0, head_mm, sheet.width(), sheet.height() - head_mm - buttons_mm(sheet) - title_height(sheet)};
-    sheet.fill(paper, ui::day.sheet);
+    sheet.fill(paper, ui::colours().sheet);
     sheet.frame(paper, thin_mm);
     if (marks.empty())
         sheet.wrapped({36, head_mm + 30, sheet.width() - 40, 0}, Letter::text,

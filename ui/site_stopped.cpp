@@ -57,7 +57,7 @@ void Site::draw_line(Sheet& sheet, const Line& line, double y)
     const double w = sheet.width() - (has_button ? 58 : 20);
     sheet.sign(line.stops ? figures::Sign::stop : figures::Sign::warning, 8, y + 5, 8);
     sheet.wrapped({16, y + 1, w, 0}, Letter::bold, line.headline, 1);
-    sheet.wrapped({16, y + 7, w, 0}, Letter::second, line.detail, sheet.is_narrow() ? 3 : 1, day.second);
+    sheet.wrapped({16, y + 7, w, 0}, Letter::second, line.detail, sheet.is_narrow() ? 3 : 1, colours().second);
     if (has_button && sheet.button("Confirm", {sheet.width() - 38, y + 1, 34, bare.target})) {
         notice_ = line.notice;
         go(Page::clock);
@@ -66,7 +66,7 @@ void Site::draw_line(Sheet& sheet, const Line& line, double y)
 
 void Site::stopped(Sheet& sheet)
 {
-    sheet.fill({0, 0, sheet.width(), sheet.height()}, day.ground);
+    sheet.fill({0, 0, sheet.width(), sheet.height()}, colours().ground);
     const Box area{0, head_mm, sheet.width(), sheet.height() - head_mm - buttons_mm(sheet) - title_height(sheet)};
     std::vector<Line> lines = lines_of_device();
     for (Line& each : lines_of_units())
@@ -81,9 +81,9 @@ void Site::stopped(Sheet& sheet)
     }
     if (lines.empty())
         sheet.wrapped({16, head_mm + 12, sheet.width() - 20, 0}, Letter::text, "Nothing is stopped now.", 1);
-    sheet.fill({0, 0, sheet.width(), head_mm}, day.ground);
+    sheet.fill({0, 0, sheet.width(), head_mm}, colours().ground);
     sheet.text(4, 3.8, Letter::heading, "Stopped now, and why");
-    sheet.fill({0, area.y + area.h, sheet.width(), buttons_mm(sheet)}, day.ground);
+    sheet.fill({0, area.y + area.h, sheet.width(), buttons_mm(sheet)}, colours().ground);
     buttons(sheet, Page::stopped);
     ui::draw(sheet, title_block(outside_, "SUPERVISOR", supervisor()));
 }

@@ -64,6 +64,16 @@ float capital_share(const std::string& file)
 
 } // namespace
 
+namespace {
+
+bool night = false;
+
+} // namespace
+
+const Colours& colours() { return night ? night_sheet : day_sheet; }
+bool is_night() { return night; }
+void set_night(bool is) { night = is; }
+
 Theme::Theme(double px_per_mm) : px_per_mm_{px_per_mm}
 {
     ImFontAtlas* atlas = ImGui::GetIO().Fonts;

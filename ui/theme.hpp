@@ -12,12 +12,22 @@ namespace cotter::ui {
 struct Colours {
     ImU32 ground, sheet, ink, second, rule, steel;
 };
-// Day: paper ground and ink. Source of the sign colours: ISO 3864-4 as tabulated, RAL 3001, 1003, 5005, 6032.
-inline constexpr Colours day{IM_COL32(0xF4, 0xF1, 0xEA, 255), IM_COL32(255, 255, 255, 255),
-                             IM_COL32(0x14, 0x18, 0x1C, 255), IM_COL32(0x47, 0x52, 0x5C, 255),
-                             IM_COL32(0xB9, 0xB2, 0xA4, 255), IM_COL32(0xDA, 0xD6, 0xCB, 255)};
+inline constexpr Colours day_sheet{IM_COL32(0xF4, 0xF1, 0xEA, 255), IM_COL32(255, 255, 255, 255),
+                                   IM_COL32(0x14, 0x18, 0x1C, 255), IM_COL32(0x47, 0x52, 0x5C, 255),
+                                   IM_COL32(0xB9, 0xB2, 0xA4, 255), IM_COL32(0xDA, 0xD6, 0xCB, 255)};
+inline constexpr Colours night_sheet{IM_COL32(0x10, 0x14, 0x18, 255), IM_COL32(0x17, 0x1C, 0x21, 255),
+                                     IM_COL32(0xE8, 0xE4, 0xDA, 255), IM_COL32(0xA9, 0xB0, 0xB5, 255),
+                                     IM_COL32(0x4A, 0x52, 0x59, 255), IM_COL32(0x33, 0x3A, 0x41, 255)};
+
+// What everything is drawn with now.
+const Colours& colours();
+bool is_night();
+void set_night(bool night);
+
+// The same by day and by night. Source: ISO 3864-4 as tabulated, RAL 3001, 1003, 5005, 6032.
 inline constexpr ImU32 sign_red = IM_COL32(0x9B, 0x24, 0x23, 255), sign_yellow = IM_COL32(0xF9, 0xA8, 0x00, 255),
-                       sign_blue = IM_COL32(0x00, 0x53, 0x87, 255), sign_green = IM_COL32(0x23, 0x7F, 0x52, 255);
+                       sign_blue = IM_COL32(0x00, 0x53, 0x87, 255), sign_green = IM_COL32(0x23, 0x7F, 0x52, 255),
+                       sign_black = IM_COL32(0x14, 0x18, 0x1C, 255), sign_white = IM_COL32(255, 255, 255, 255);
 
 inline constexpr double thick_mm = 0.5, thin_mm = 0.25;
 

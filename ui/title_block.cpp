@@ -51,7 +51,7 @@ void draw(Sheet& sheet, const TitleBlock& block)
     const std::vector<double> shares =
         two ? std::vector<double>{0.56, 0.44, 0.38, 0.38, 0.24} : std::vector<double>{0.265, 0.225, 0.2, 0.205, 0.105};
     const double top = sheet.height() - title_height(sheet);
-    sheet.fill({0, top, sheet.width(), title_height(sheet)}, day.sheet);
+    sheet.fill({0, top, sheet.width(), title_height(sheet)}, colours().sheet);
     sheet.line(0, top, sheet.width(), top, thin_mm);
     double x = 0, y = top;
     for (std::size_t i = 0; i < block.cells.size(); ++i) {
@@ -63,7 +63,7 @@ void draw(Sheet& sheet, const TitleBlock& block)
         if (x > 0)
             sheet.line(x, y, x, y + line_mm, thin_mm);
         const double w = shares[i] * sheet.width();
-        sheet.text(x + 1.7, y + 1.4, Letter::small, block.cells[i].label, day.second);
+        sheet.text(x + 1.7, y + 1.4, Letter::small, block.cells[i].label, colours().second);
         const bool fits = sheet.width_of(Letter::second, block.cells[i].text) <= w - 2.5;
         sheet.wrapped({x + 1.7, y + (fits ? 5.6 : 5.9), w - 2.5, 4}, fits ? Letter::second : Letter::small,
                       block.cells[i].text, 1);

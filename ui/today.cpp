@@ -55,6 +55,9 @@ void Today::add_plan_and_people(const desk::SiteDay& it)
                           with(each.doc.value("title", ""),
                                std::string{each.in_force ? "in force" : "not in force today"} + ", " +
                                    each.doc.value("first_day", "?") + " to " + each.doc.value("last_day", "?"))});
+    for (const auto& plan : it.plans)
+        for (const std::string& each : plan.changes)
+            lines_.push_back({false, Sign::stop, "Outside of plan " + plan.doc.value("id", "") + " now", each});
     if (it.people.empty())
         lines_.push_back({false, Sign::to_do, "Nobody is named for today", ""});
     for (const auto& each : it.people)
@@ -141,14 +144,14 @@ void Today::draw(Sheet& sheet, const Line& line, double y) const
 {
     const double w = sheet.width() - inset - 4;
     if (line.is_heading) {
-        sheet.text(4, y + 5.5, Letter::second, line.words, day.second);
-        sheet.line(0, y + 10.5, sheet.width(), y + 10.5, thin_mm, day.rule);
+        sheet.text(4, y + 5.5, Letter::second, line.words, colours().second);
+        sheet.line(0, y + 10.5, sheet.width(), y + 10.5, thin_mm, colours().rule);
         return;
     }
     if (line.sign)
         sheet.sign(*line.sign, 7.5, y + 4.2, 6.5);
     const double used = sheet.wrapped({inset, y + 2.4, w, 0}, Letter::bold, line.words, 6);
-    sheet.wrapped({inset, y + 2.4 + used, w, 0}, Letter::second, line.more, 12, day.second);
+    sheet.wrapped({inset, y + 2.4 + used, w, 0}, Letter::second, line.more, 12, colours().second);
 }
 
 void Today::list(Sheet& sheet, const Box& area)
@@ -180,13 +183,13 @@ bool Today::draw(Sheet& sheet)
     if (!written_.empty())
         return written(sheet);
     look();
-    sheet.fill({0, 0, sheet.width(), sheet.height()}, day.ground);
+    sheet.fill({0, 0, sheet.width(), sheet.height()}, colours().ground);
     const Box area{0, head_mm, sheet.width(), sheet.height() - head_mm - foot_mm - title_height(sheet)};
-    sheet.fill(area, day.sheet);
+    sheet.fill(area, colours().sheet);
     list(sheet, area);
-    sheet.fill({0, 0, sheet.width(), head_mm}, day.ground);
+    sheet.fill({0, 0, sheet.width(), head_mm}, colours().ground);
     sheet.text(4, 3.8, Letter::heading, "This site, this day");
-    sheet.fill({0, area.y + area.h, sheet.width(), foot_mm}, day.ground);
+    sheet.fill({0, area.y + area.h, sheet.width(), foot_mm}, colours().ground);
     sheet.line(0, area.y, sheet.width(), area.y, thin_mm);
     sheet.line(0, area.y + area.h, sheet.width(), area.y + area.h, thin_mm);
     const double y = area.y + area.h + 1;

@@ -45,12 +45,13 @@ void draw_line(Sheet& sheet, const desk::BoardRow& row, const records::Book& boo
     if (const auto sign = sign_of(row))
         sheet.sign(*sign, 7, y + 5.6, 7.5);
     sheet.wrapped({14, y + 2.4, narrow ? w : half - 16, 0}, Letter::bold, row.tag, 1);
-    sheet.wrapped({14, y + 8.4, narrow ? w : half - 16, 0}, Letter::second, what(row), 1, day.second);
-    sheet.wrapped({14, y + (narrow ? 23 : 13.4), narrow ? w : half - 16, 0}, Letter::second, row.owner, 1, day.second);
+    sheet.wrapped({14, y + 8.4, narrow ? w : half - 16, 0}, Letter::second, what(row), 1, colours().second);
+    sheet.wrapped({14, y + (narrow ? 23 : 13.4), narrow ? w : half - 16, 0}, Letter::second, row.owner, 1,
+                  colours().second);
     sheet.wrapped({half, y + 2.8 + (narrow ? 10.4 : 0), w, 0}, Letter::second, evidence(row), 1);
     sheet.wrapped({half, y + (narrow ? 4.3 + second : 8.4), w, 0}, Letter::second, setting_and_place(row, book), 1,
-                  day.second);
-    sheet.line(0, y + height_of_line(sheet), sheet.width(), y + height_of_line(sheet), thin_mm, day.rule);
+                  colours().second);
+    sheet.line(0, y + height_of_line(sheet), sheet.width(), y + height_of_line(sheet), thin_mm, colours().rule);
 }
 
 } // namespace
@@ -83,12 +84,12 @@ bool Yard::draw(Sheet& sheet)
         shows_today_ = today_.draw(sheet);
         return true;
     }
-    sheet.fill({0, 0, sheet.width(), sheet.height()}, day.ground);
+    sheet.fill({0, 0, sheet.width(), sheet.height()}, colours().ground);
     const Box area{0, head_mm, sheet.width(), sheet.height() - head_mm - foot_mm - title_height(sheet)};
-    sheet.fill(area, day.sheet);
+    sheet.fill(area, colours().sheet);
+    sheet.clip(area);
     list(sheet, area);
-    sheet.fill({0, 0, sheet.width(), head_mm}, day.ground);
-    sheet.fill({0, area.y + area.h, sheet.width(), foot_mm}, day.ground);
+    sheet.clip_no_more();
     sheet.text(4, 3.8, Letter::heading, "Units, papers, settings");
     const bool leave = sheet.button("Leave", {bare.gap, area.y + area.h + 1, 34, foot_mm - 2});
     if (sheet.button("This day", {bare.gap + 37, area.y + area.h + 1, 34, foot_mm - 2}))

@@ -8,12 +8,14 @@
 #include "pages.hpp"
 #include "papers_out.hpp"
 #include "session.hpp"
+#include "theme.hpp"
 #include "title_of_paper.hpp"
 #include "window.hpp"
 
 #include <algorithm>
 #include <chrono>
 #include <cmath>
+#include <fstream>
 #include <memory>
 
 namespace cotter::cli {
@@ -22,6 +24,7 @@ namespace {
 
 struct Options {
     std::string store, size, layout, picture, papers;
+    bool night = false;
     Given at{"--at", ""}, px_per_mm{"--px-per-mm", ""};
 };
 
@@ -107,8 +110,19 @@ std::string print_day(const Options& options, const records::Book& book, rules::
     return (folder / name).string();
 }
 
+// Night or day is the glass's, not the book's: it stands in a file beside the book.
+std::filesystem::path appearance_file(const Options& options) { return store_or_own(options.store) + ".sheet"; }
+
+bool was_night(const Options& options)
+{
+    std::ifstream in{appearance_file(options)};
+    std::string word;
+    return in >> word && word == "night";
+}
+
 int open_screens(const Options& options, ui::Door door)
 {
+    ui::set_night(options.night || was_night(options));
     ui::WindowFacts facts = window_facts(options);
     if (!ui::has_display())
         throw BadInput{"no display: the screens need one; `cotter board` and `cotter lift` work in a terminal"};
@@ -125,6 +139,9 @@ int open_screens(const Options& options, ui::Door door)
     const db::Files files{store_or_own(options.store)};
     outside.page = [&](const std::string& name) { return files.read(name); };
     outside.print_day = [&] { return print_day(options, session.store(), running.now()); };
+    outside.keep_night = [&](bool night) {
+        write_file(appearance_file(options), night ? "night\n" : "day\n", "the sheet's file");
+    };
     std::string copied;
     const auto copy_today = [&] {
         if (!session.store().state().damaged)
@@ -150,6 +167,7 @@ void add_options(Command command, Options& options)
     command.option("--at", options.at.text, "the clock of a sample book, YYYY-MM-DDThh:mm:ssZ");
     command.option("--papers", options.papers, "folder for what is printed, a stick's (default the book's)");
     command.option("--px-per-mm", options.px_per_mm.text, "true size of the display");
+    command.flag("--night", options.night, "open on the night sheet");
     command.option("--size", options.size, "WxH, pixels");
     command.option("--layout", options.layout, "write what stands where into this file after each frame");
     command.option("--picture", options.picture, "write the first frame into this file (PPM) and close");

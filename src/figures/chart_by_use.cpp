@@ -159,9 +159,9 @@ Figure chart_by_use(const ChartDrawn& drawn, double width, double height)
         {f(grid.radii.front()), f(grid.heights.front()), f(grid.radii.back()), f(grid.heights.back())}, w, h};
     for_each_cell(grid, [&](const rules::Box& cell) { draw_cell(inner, drawn, real, cell); });
     draw_axes(inner, real, grid);
+    for_each_cell(grid, [&](const rules::Box& cell) { write_rating(inner, drawn, real, cell); });
     if (!drawn.points.empty())
         draw_move(inner, real, drawn.points);
-    for_each_cell(grid, [&](const rules::Box& cell) { write_rating(inner, drawn, real, cell); });
     draw_key(inner, drawn, beside ? Point{w + 8, 2} : Point{2, h + bottom + top});
     return moved(std::move(inner), left, top);
 }

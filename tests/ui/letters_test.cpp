@@ -61,3 +61,15 @@ TEST_CASE("capitals have the height on the glass that the theme says")
         }
     }
 }
+
+TEST_CASE("the sheet turns to night and back from the first screen")
+{
+    tests::SampleBook sample;
+    tests::Rig rig{sample.store(), ui::Door::none};
+    CHECK_FALSE(ui::is_night());
+    rig.tap("Night sheet");
+    CHECK(ui::is_night());
+    CHECK(ui::colours().ink == ui::night_sheet.ink);
+    rig.tap("Day sheet");
+    CHECK_FALSE(ui::is_night());
+}

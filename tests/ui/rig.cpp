@@ -63,6 +63,7 @@ Rig::Rig(records::Book& book, ui::Door door, Glass glass, std::function<std::str
     io.IniFilename = nullptr;
     ui::map_keys(io);
     theme_ = std::make_unique<ui::Theme>(glass.px_per_mm);
+    ui::set_night(glass.night);
     unsigned char* pixels = nullptr;
     int width = 0, height = 0;
     io.Fonts->GetTexDataAsAlpha8(&pixels, &width, &height);

@@ -6,6 +6,7 @@
 #include <doctest/doctest.h>
 
 #include <algorithm>
+#include <cmath>
 
 using namespace cotter;
 using tests::Glass;
@@ -16,9 +17,47 @@ namespace {
 
 constexpr double rounding = 0.15; // mm
 
+// Source: WCAG 2.2, relative luminance and contrast ratio.
+double luminance(ImU32 colour)
+{
+    const auto linear = [&](unsigned shift) {
+        const double value = static_cast<double>(colour >> shift & 0xFFU) / 255;
+        return value <= 0.04045 ? value / 12.92 : std::pow((value + 0.055) / 1.055, 2.4);
+    };
+    return 0.2126 * linear(IM_COL32_R_SHIFT) + 0.7152 * linear(IM_COL32_G_SHIFT) + 0.0722 * linear(IM_COL32_B_SHIFT);
+}
+
+double contrast(ImU32 a, ImU32 b)
+{
+    const auto [darker, lighter] = std::minmax({luminance(a), luminance(b)});
+    return (lighter + 0.05) / (darker + 0.05);
+}
+
+// Ten to one for what is read first, seven to one for the rest; no text over another.
+void check_texts(const Rig& rig)
+{
+    const auto& seen = rig.seen();
+    for (std::size_t i = 0; i < seen.size(); ++i) {
+        if (seen[i].ink == 0)
+            continue;
+        CAPTURE(seen[i].text);
+        CHECK(contrast(seen[i].ink, seen[i].ground) >= (seen[i].ink == ui::colours().ink ? 10 : 7));
+        for (std::size_t j = i + 1; j < seen.size(); ++j) {
+            const bool meets = seen[j].ink != 0 && seen[i].x + 1 < seen[j].x + seen[j].w &&
+                               seen[j].x + 1 < seen[i].x + seen[i].w && seen[i].y + 1 < seen[j].y + seen[j].h &&
+                               seen[j].y + 1 < seen[i].y + seen[i].h;
+            if (meets) {
+                CAPTURE(seen[j].text);
+                CHECK_FALSE(meets);
+            }
+        }
+    }
+}
+
 void check_page(const Rig& rig, double target_mm, const std::string& page)
 {
     const double px = rig.glass().px_per_mm;
+    check_texts(rig);
     for (const ui::Seen& each : rig.seen()) {
         CAPTURE(page);
         CAPTURE(each.text);
@@ -64,7 +103,8 @@ void check_text_beside_buttons(const Rig& rig)
             }
 }
 
-const Glass glasses[] = {{1280, 800, 5.88}, {800, 1280, 5.88}, {1920, 1200, 8.83}};
+// Night changes colours alone.
+const Glass glasses[] = {{1280, 800, 5.88}, {800, 1280, 5.88, true}, {1920, 1200, 8.83}};
 
 std::string pipe_name(SampleBook& sample) { return sample.store().fact("pipe", "sk-600")->doc.value("name", ""); }
 
