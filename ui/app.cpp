@@ -11,7 +11,8 @@ constexpr const char* caution =
 
 } // namespace
 
-App::App(Outside outside, Door door) : bare_{std::move(outside)}, lock_{bare_}, outside_{with_lock()}, door_{door}
+App::App(Outside outside, Door door)
+    : bare_{std::move(outside)}, lock_{bare_}, outside_{with_lock()}, door_{door}, found_{outside_}
 {
     begin_places();
 }
@@ -93,6 +94,17 @@ void App::locked(Sheet& sheet)
     begin_places();
 }
 
+// A tag that is read; not while a load hangs.
+bool App::draw_what_is_found(Sheet& sheet)
+{
+    if (door_ == Door::cab && cab_->holds_a_load())
+        return false;
+    if (!found_.is_open() && !found_.listen())
+        return false;
+    found_.draw(sheet);
+    return true;
+}
+
 bool App::draw_what_is_asked(Sheet& sheet)
 {
     if (stop_) {
@@ -101,10 +113,11 @@ bool App::draw_what_is_asked(Sheet& sheet)
         return true;
     }
     lock_.watch(door_ != Door::cab || !cab_->holds_a_load());
-    if (!lock_.has_the_glass())
-        return false;
-    locked(sheet);
-    return true;
+    if (lock_.has_the_glass()) {
+        locked(sheet);
+        return true;
+    }
+    return draw_what_is_found(sheet);
 }
 
 void App::draw(Sheet& sheet)

@@ -3,6 +3,7 @@
 // The whole of the screens: three doors, the places behind them, and what is said when something cannot be done.
 
 #include "cab.hpp"
+#include "find_unit.hpp"
 #include "lock.hpp"
 #include "site.hpp"
 #include "stop.hpp"
@@ -29,6 +30,7 @@ private:
     void trouble(Sheet& sheet);
     void locked(Sheet& sheet);
     bool draw_what_is_asked(Sheet& sheet); // false where nothing is
+    bool draw_what_is_found(Sheet& sheet); // by a tag
     Outside with_lock();
     void begin_places();
 
@@ -36,6 +38,7 @@ private:
     Lock lock_;
     Outside outside_;
     Door door_;
+    FindUnit found_;
     std::string trouble_;
     std::size_t turned_ = 0;
     std::optional<Cab> cab_;

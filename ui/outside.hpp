@@ -32,7 +32,7 @@ struct Outside {
     std::function<std::string()> print_day = {}; // this site's day as a page; gives the file's name. Empty: no printing
     std::function<std::string()> notice = {};    // what the site should know of the device; "" for nothing
     std::function<void(bool night)> keep_night = {}; // for the next start
-    Signing signing = {};                        // the app's own (lock.hpp)
+    Signing signing = {};                            // the app's own (lock.hpp)
 };
 
 // From the day sheet to the night sheet, or back.

@@ -64,9 +64,9 @@ Json Site::roles_today() const
 
 std::string Site::supervisor() const { return roles_today().value("supervisor", ""); }
 
-Json Site::plan() const
+std::vector<Json> Site::places() const
 {
-    return desk::plan_for(outside_.book, desk::current_site(outside_.book), outside_.hand("").day);
+    return desk::places_in_force(outside_.book, desk::current_site(outside_.book), outside_.hand("").day);
 }
 
 std::optional<std::size_t> Site::ask(Sheet& sheet, const Choice& choice)
@@ -150,7 +150,7 @@ void Site::due(Sheet& sheet)
 
 void Site::place(Sheet& sheet)
 {
-    const Json places = plan().value("places", Json::array());
+    const std::vector<Json> marks = places();
     Choice choice{"Which standing place is confirmed?",
                   "By today's supervisor: " + (supervisor().empty() ? std::string{"nobody is named yet"}
                                                                     : desk::shown_name(outside_.book, supervisor())),
@@ -158,14 +158,14 @@ void Site::place(Sheet& sheet)
                   false,
                   "Back"};
     if (!supervisor().empty())
-        for (const Json& each : places)
+        for (const Json& each : marks)
             choice.options.push_back({"Mark " + each.value("id", ""), "", std::nullopt});
     const auto pressed = ask(sheet, choice);
     if (!pressed)
         return;
     if (*pressed == choice.options.size())
         return go(Page::due);
-    outside_.signing.in(supervisor(), [this, place = places[*pressed].value("id", "")] {
+    outside_.signing.in(supervisor(), [this, place = marks[*pressed].value("id", "")] {
         place_ = place;
         confirmed_.clear();
         go(Page::confirm);

@@ -77,7 +77,7 @@ private:
     const std::vector<desk::BoardRow>& rows();
     std::string supervisor() const;
     records::Json roles_today() const;
-    records::Json plan() const;
+    std::vector<records::Json> places() const; // of every plan in force
 
     const Outside& outside_;
     Today today_;

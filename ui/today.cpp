@@ -13,8 +13,6 @@ using figures::Sign;
 
 namespace {
 
-constexpr double inset = 14, between = 4;
-
 std::string with(const std::string& text, const std::string& more)
 {
     return text.empty() ? more : more.empty() ? text : text + "; " + more;
@@ -130,45 +128,6 @@ void Today::look()
     add_trenches(it);
 }
 
-double Today::height_of(const Sheet& sheet, const Line& line) const
-{
-    if (line.is_heading)
-        return 11;
-    const double w = sheet.width() - inset - 4;
-    return capital_mm(Letter::bold) * 1.72 * sheet.lines_of(Letter::bold, line.words, w) +
-           (line.more.empty() ? 0 : capital_mm(Letter::second) * 1.72 * sheet.lines_of(Letter::second, line.more, w)) +
-           between;
-}
-
-void Today::draw(Sheet& sheet, const Line& line, double y) const
-{
-    const double w = sheet.width() - inset - 4;
-    if (line.is_heading) {
-        sheet.text(4, y + 5.5, Letter::second, line.words, colours().second);
-        sheet.line(0, y + 10.5, sheet.width(), y + 10.5, thin_mm, colours().rule);
-        return;
-    }
-    if (line.sign)
-        sheet.sign(*line.sign, 7.5, y + 4.2, 6.5);
-    const double used = sheet.wrapped({inset, y + 2.4, w, 0}, Letter::bold, line.words, 6);
-    sheet.wrapped({inset, y + 2.4 + used, w, 0}, Letter::second, line.more, 12, colours().second);
-}
-
-void Today::list(Sheet& sheet, const Box& area)
-{
-    double all = 3;
-    for (const Line& each : lines_)
-        all += height_of(sheet, each);
-    touch_scroll(scroll_, sheet.theme(), area, sheet.theme().px(all - area.h));
-    double y = area.y - static_cast<double>(scroll_.at) / sheet.theme().px_per_mm();
-    for (const Line& each : lines_) {
-        const double height = height_of(sheet, each);
-        if (y + height > area.y && y < area.y + area.h)
-            draw(sheet, each, y);
-        y += height;
-    }
-}
-
 bool Today::written(Sheet& sheet)
 {
     const Choice choice{"It is written", written_ + " is whole. A stick can be pulled now.", {}, false, "Back"};
@@ -183,21 +142,14 @@ bool Today::draw(Sheet& sheet)
     if (!written_.empty())
         return written(sheet);
     look();
-    sheet.fill({0, 0, sheet.width(), sheet.height()}, colours().ground);
-    const Box area{0, head_mm, sheet.width(), sheet.height() - head_mm - foot_mm - title_height(sheet)};
-    sheet.fill(area, colours().sheet);
-    list(sheet, area);
-    sheet.fill({0, 0, sheet.width(), head_mm}, colours().ground);
-    sheet.text(4, 3.8, Letter::heading, "This site, this day");
-    sheet.fill({0, area.y + area.h, sheet.width(), foot_mm}, colours().ground);
-    sheet.line(0, area.y, sheet.width(), area.y, thin_mm);
-    sheet.line(0, area.y + area.h, sheet.width(), area.y + area.h, thin_mm);
-    const double y = area.y + area.h + 1;
-    const bool back = sheet.button("Back", {bare.gap, y, 34, foot_mm - 2});
-    if (outside_.print_day && sheet.button("Write it to a stick", {bare.gap + 37, y, 60, foot_mm - 2}))
+    std::vector<std::string> buttons{"Back"};
+    if (outside_.print_day)
+        buttons.emplace_back("Write it to a stick");
+    const auto pressed = reading_.draw(sheet, "This site, this day", lines_, buttons);
+    if (pressed.button == "Write it to a stick")
         written_ = outside_.print_day();
     ui::draw(sheet, title_block(outside_, "READ ONLY", ""));
-    return !back;
+    return pressed.button != "Back";
 }
 
 } // namespace cotter::ui

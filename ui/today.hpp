@@ -4,7 +4,7 @@
 
 #include "choice.hpp"
 #include "outside.hpp"
-#include "scroll.hpp"
+#include "read_page.hpp"
 #include "site_day.hpp"
 #include "title_block.hpp"
 
@@ -20,28 +20,19 @@ public:
     bool draw(Sheet& sheet); // false when the person goes back
 
 private:
-    struct Line {
-        bool is_heading = false;
-        std::optional<figures::Sign> sign;
-        std::string words, more;
-    };
-
     void look();
     void add_plan_and_people(const desk::SiteDay& it);
     void add_stops(const desk::SiteDay& it);
     void add_units(const desk::SiteDay& it);
     void add_trenches(const desk::SiteDay& it);
-    void heading(const std::string& words) { lines_.push_back({true, std::nullopt, words, ""}); }
+    void heading(const std::string& words) { lines_.push_back({true, std::nullopt, words, "", ""}); }
     std::string name(const std::string& id) const;
     std::string clock(rules::Instant at) const;
-    double height_of(const Sheet& sheet, const Line& line) const;
-    void draw(Sheet& sheet, const Line& line, double y) const;
-    void list(Sheet& sheet, const Box& area);
     bool written(Sheet& sheet);
 
     const Outside& outside_;
-    TouchScroll scroll_;
-    std::vector<Line> lines_;
+    ReadPage reading_;
+    std::vector<ReadLine> lines_;
     std::string lines_of_, site_, written_;
     std::size_t turned_ = 0;
 };

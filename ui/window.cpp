@@ -39,7 +39,12 @@ void wake_on_events(GLFWwindow* window)
     glfwSetCursorPosCallback(window, [](GLFWwindow* w, double, double) { redraw_of(w).woken(); });
     glfwSetMouseButtonCallback(window, [](GLFWwindow* w, int, int, int) { redraw_of(w).woken(); });
     glfwSetScrollCallback(window, [](GLFWwindow* w, double, double) { redraw_of(w).woken(); });
-    glfwSetKeyCallback(window, [](GLFWwindow* w, int, int, int, int) { redraw_of(w).woken(); });
+    glfwSetKeyCallback(window, [](GLFWwindow* w, int key, int, int action, int) {
+        redraw_of(w).woken();
+        // A scanner presses and lets go of Enter within a frame; as a character it is not lost.
+        if (action == GLFW_PRESS && (key == GLFW_KEY_ENTER || key == GLFW_KEY_KP_ENTER))
+            ImGui::GetIO().AddInputCharacter('\r');
+    });
     glfwSetWindowRefreshCallback(window, [](GLFWwindow* w) { redraw_of(w).woken(); });
     glfwSetFramebufferSizeCallback(window, [](GLFWwindow* w, int, int) { redraw_of(w).woken(); });
     glfwSetWindowFocusCallback(window, [](GLFWwindow* w, int) { redraw_of(w).woken(); });

@@ -84,6 +84,11 @@ bool Yard::draw(Sheet& sheet)
         shows_today_ = today_.draw(sheet);
         return true;
     }
+    if (orders_) {
+        if (!orders_->draw(sheet))
+            orders_.reset();
+        return true;
+    }
     sheet.fill({0, 0, sheet.width(), sheet.height()}, colours().ground);
     const Box area{0, head_mm, sheet.width(), sheet.height() - head_mm - foot_mm - title_height(sheet)};
     sheet.fill(area, colours().sheet);
@@ -92,7 +97,9 @@ bool Yard::draw(Sheet& sheet)
     sheet.clip_no_more();
     sheet.text(4, 3.8, Letter::heading, "Units, papers, settings");
     const bool leave = sheet.button("Leave", {bare.gap, area.y + area.h + 1, 34, foot_mm - 2});
-    if (sheet.button("This day", {bare.gap + 37, area.y + area.h + 1, 34, foot_mm - 2}))
+    if (sheet.button("Orders", {bare.gap + 37, area.y + area.h + 1, 34, foot_mm - 2}))
+        orders_.emplace(outside_);
+    if (sheet.button("This day", {bare.gap + 74, area.y + area.h + 1, 34, foot_mm - 2}))
         shows_today_ = true;
     ui::draw(sheet, title_block(outside_, "DESK", ""));
     return !leave;

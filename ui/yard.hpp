@@ -1,13 +1,15 @@
 #pragma once
 
-// Yard: every unit with its setting, evidence and latest date.
+// Yard: every unit with its setting, evidence and latest date; the orders.
 
 #include "board.hpp"
+#include "orders_page.hpp"
 #include "outside.hpp"
 #include "scroll.hpp"
 #include "title_block.hpp"
 #include "today.hpp"
 
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -24,6 +26,7 @@ private:
     const Outside& outside_;
     Today today_;
     bool shows_today_ = false;
+    std::optional<OrdersPage> orders_;
     TouchScroll scroll_;
     std::vector<desk::BoardRow> rows_;
     std::string rows_of_;

@@ -134,6 +134,12 @@ void Rig::press(float x, float y, float to_y)
     frame();
 }
 
+void Rig::type(const std::string& text)
+{
+    ImGui::GetIO().AddInputCharactersUTF8(text.c_str());
+    frame();
+}
+
 void Rig::key(ImGuiKey key)
 {
     ui::feed_key(ImGui::GetIO(), key, true);

@@ -60,6 +60,7 @@ public:
     void frame();
     void tap(const std::string& words);            // throws if it is not on the screen
     void drag(const std::string& words, float px); // presses on it, moves down by px, lets go
+    void type(const std::string& text); // on a keyboard, or by a scanner that types
     void key(ImGuiKey key);                        // pressed and let go
     bool shows(const std::string& words) const;    // a text that holds these words
     const ui::Seen* target(const std::string& words) const;

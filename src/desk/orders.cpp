@@ -1,0 +1,175 @@
+#include "orders.hpp"
+
+#include "board.hpp"
+#include "clock.hpp"
+#include "lift_question.hpp"
+#include "question_items.hpp"
+#include "setting.hpp"
+#include "standing.hpp"
+
+#include <algorithm>
+#include <tuple>
+
+namespace cotter::desk {
+
+using namespace rules;
+
+namespace {
+
+std::optional<Day> day_in(const Json& doc, const char* field) { return parse_day(doc.value(field, "")); }
+
+Order order_of(const records::Fact& fact)
+{
+    return {fact.key.key,
+            fact.doc.value("customer", ""),
+            fact.doc.value("site", ""),
+            fact.doc.value("hitch", ""),
+            fact.doc.value("pipes", std::vector<std::string>{}),
+            fact.doc.value("units", std::vector<std::string>{}),
+            day_in(fact.doc, "first_use_day"),
+            day_in(fact.doc, "end_day")};
+}
+
+rules::Order asked_of(const Book& book, const Order& order)
+{
+    rules::Order asked;
+    asked.id = order.id;
+    for (const std::string& each : order.pipes) {
+        const Json pipe = doc(book, "pipe", each);
+        asked.pipes.push_back(pipe.empty() ? Pipe{} : records::read_pipe(pipe)); // not in the book: its size is open
+    }
+    if (!order.hitch.empty())
+        asked.hitch = order.hitch;
+    asked.first_use_day = order.first_use;
+    asked.end_day = order.end;
+    return asked;
+}
+
+// The unit with the headplate that is fitted to it, as it would be loaded.
+Question question_of(const Book& book, const Order& order, const std::string& unit, Instant now, Day today)
+{
+    Question question = unit_question(book, unit, now, today);
+    question.purpose = Purpose::use;
+    question.order = asked_of(book, order);
+    std::vector<std::string> sent;
+    if (const std::string headplate = doc(book, "headplate", unit).value("headplate", ""); !headplate.empty())
+        sent.push_back(headplate);
+    sent.push_back(unit);
+    const ItemsOfQuestion gear{book, sent, now};
+    question.items = gear.items();
+    question.reports = gear.reports();
+    question.events = gear.events();
+    question.clearings = gear.clearings();
+    question.answers = gear.answers();
+    for (const Json& each : doc(book, "setting", unit).value("records", Json::array()))
+        question.setting_records.push_back(records::read_setting_record(each));
+    question.clock = clock_of(book, now);
+    question.book = rules::Book{book.state().checked, book.state().damaged, book.state().forked};
+    return question;
+}
+
+// A pattern that fits, or the attachment cannot be coupled.
+std::string headplate_for(const Book& book, const Order& order, const std::string& unit)
+{
+    if (order.hitch.empty() || order.hitch == "none")
+        return "";
+    const std::string fitted = doc(book, "headplate", unit).value("headplate", "");
+    if (fitted.empty())
+        return "No headplate is fitted by the record; the order's hitch takes " + order.hitch;
+    const std::string pattern = doc(book, "unit", fitted).value("pattern", "");
+    return pattern == order.hitch
+               ? ""
+               : "Headplate " + label_of(book, fitted) + " is " + (pattern.empty() ? "of no known pattern" : pattern) +
+                     "; the order's hitch takes " + order.hitch;
+}
+
+OrderUnit ask(const Book& book, const Order& order, const BoardRow& row, Instant now, Day today)
+{
+    OrderUnit asked{row.unit,
+                    row.label,
+                    row.model,
+                    row.setting,
+                    question_of(book, order, row.unit, now, today),
+                    {},
+                    {},
+                    headplate_for(book, order, row.unit)};
+    for (Finding& each : decide(asked.question).findings)
+        if (weight(each.code) == Weight::stop)
+            asked.stops.push_back(std::move(each));
+        else if (weight(each.code) == Weight::caution)
+            asked.cautions.push_back(std::move(each));
+    return asked;
+}
+
+} // namespace
+
+std::vector<Order> orders(const Book& book)
+{
+    std::vector<Order> all;
+    for (const auto& fact : book.facts("order"))
+        all.push_back(order_of(fact));
+    std::stable_sort(all.begin(), all.end(), [](const Order& a, const Order& b) {
+        return std::tuple{!a.first_use, a.first_use, a.id} < std::tuple{!b.first_use, b.first_use, b.id};
+    });
+    return all;
+}
+
+std::vector<OrderUnit> units_for(const Book& book, const Order& order, Instant now, Day today)
+{
+    std::vector<OrderUnit> all;
+    for (const BoardRow& row : board(book, now, today))
+        if (row.kind == "attachment" && !row.scrapped())
+            all.push_back(ask(book, order, row, now, today));
+    std::stable_sort(all.begin(), all.end(), [](const OrderUnit& a, const OrderUnit& b) {
+        return std::pair{a.still_to_do(), a.cautions.size()} < std::pair{b.still_to_do(), b.cautions.size()};
+    });
+    return all;
+}
+
+std::vector<PipeNeeds> needs_of(const Book& book, const Order& order, const std::string& model)
+{
+    const Json known = doc(book, "model", model);
+    const Model it = known.empty() ? Model{} : records::read_model(known);
+    std::vector<PipeNeeds> needs;
+    for (const std::string& each : order.pipes) {
+        PipeNeeds need{each, {}};
+        const Json pipe = doc(book, "pipe", each);
+        for (const State& state : it.states)
+            if (pipe.contains("barrel_mm") && serves(state, Millimetres{pipe["barrel_mm"].get<std::int64_t>()}))
+                need.states.push_back(state.name.value_or(""));
+        needs.push_back(std::move(need));
+    }
+    return needs;
+}
+
+bool needs_two_states(const std::vector<PipeNeeds>& needs)
+{
+    if (needs.size() < 2)
+        return false;
+    return std::none_of(needs[0].states.begin(), needs[0].states.end(), [&](const std::string& state) {
+        return std::all_of(needs.begin(), needs.end(), [&](const PipeNeeds& each) {
+            return std::find(each.states.begin(), each.states.end(), state) != each.states.end();
+        });
+    });
+}
+
+std::vector<Week> weeks_ahead(const Book& book, Instant now, Day today, int count)
+{
+    const std::vector<Order> wanted = orders(book);
+    const std::vector<BoardRow> rows = board(book, now, today);
+    std::vector<Week> weeks;
+    Week week{today - (date::weekday{today} - date::Monday), 0, 0};
+    for (int i = 0; i < count; ++i, week.monday += date::days{7}) {
+        const Day sunday = week.monday + date::days{6};
+        week.wanted = static_cast<int>(std::count_if(wanted.begin(), wanted.end(), [&](const Order& each) {
+            return each.first_use && *each.first_use <= sunday && (!each.end || week.monday <= *each.end);
+        }));
+        week.in_date = static_cast<int>(std::count_if(rows.begin(), rows.end(), [&](const BoardRow& row) {
+            return row.kind == "attachment" && !row.scrapped() && row.latest && sunday <= *row.latest;
+        }));
+        weeks.push_back(week);
+    }
+    return weeks;
+}
+
+} // namespace cotter::desk

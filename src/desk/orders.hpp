@@ -1,0 +1,56 @@
+#pragma once
+
+// Orders of the hire desk: which units would do, what must be done before the wagon leaves, which weeks are short.
+
+#include "register.hpp"
+
+#include "decide.hpp"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace cotter::desk {
+
+// A unit asked for an order as if it were sent today.
+struct OrderUnit {
+    std::string unit, label, model, setting; // setting: that stands
+    rules::Question question;
+    std::vector<rules::Finding> stops, cautions;
+    std::string headplate; // what is wrong with it for the order's hitch; "" where it fits, or no hitch is said
+    std::size_t still_to_do() const { return stops.size() + (headplate.empty() ? 0 : 1); }
+    bool would_do() const { return still_to_do() == 0; }
+};
+
+// What each pipe of an order needs of one model: the states that serve it.
+struct PipeNeeds {
+    std::string pipe;
+    std::vector<std::string> states; // empty: none serves it
+};
+
+struct Order {
+    std::string id, customer, site, hitch;
+    std::vector<std::string> pipes, units; // units: chosen for it
+    std::optional<rules::Day> first_use, end;
+};
+
+// By first day of use, those without one last.
+std::vector<Order> orders(const Book& book);
+
+// Every attachment that is not scrapped, those that would do first, then by how much is still to do.
+std::vector<OrderUnit> units_for(const Book& book, const Order& order, rules::Instant now, rules::Day today);
+
+std::vector<PipeNeeds> needs_of(const Book& book, const Order& order, const std::string& model);
+
+// No state of the model serves all of the order's pipes: it is moved on site, or two units are sent.
+bool needs_two_states(const std::vector<PipeNeeds>& needs);
+
+// A week from Monday: how many orders want an attachment in it, and how many are in date to its end.
+struct Week {
+    rules::Day monday;
+    int wanted = 0, in_date = 0;
+    bool is_short() const { return wanted > in_date; }
+};
+std::vector<Week> weeks_ahead(const Book& book, rules::Instant now, rules::Day today, int count);
+
+} // namespace cotter::desk

@@ -1,0 +1,112 @@
+#include "find_unit.hpp"
+
+#include "amounts.hpp"
+#include "board_sign.hpp"
+#include "finding_words.hpp"
+#include "title_block.hpp"
+
+#include <algorithm>
+#include <cctype>
+#include <utility>
+
+namespace cotter::ui {
+
+namespace {
+
+constexpr double pause = 5; // seconds after which a new tag begins
+constexpr std::size_t least = 2, most = 40;
+
+std::string plain(const std::string& text)
+{
+    std::string kept;
+    for (const char c : text)
+        if (std::isalnum(static_cast<unsigned char>(c)) != 0)
+            kept += static_cast<char>(std::toupper(static_cast<unsigned char>(c)));
+    return kept;
+}
+
+// Digits alone are a number, which a pad takes.
+bool is_tag(const std::string& typed)
+{
+    return plain(typed).size() >= least &&
+           std::any_of(typed.begin(), typed.end(), [](unsigned char c) { return std::isalpha(c) != 0; });
+}
+
+} // namespace
+
+bool FindUnit::listen()
+{
+    const ImGuiIO& io = ImGui::GetIO();
+    if (io.WantTextInput) { // a field has the keyboard
+        typed_.clear();
+        return false;
+    }
+    const double now = outside_.ticks();
+    if (now - typed_at_ > pause)
+        typed_.clear();
+    bool ends = is_key_pressed(ImGuiKey_Enter);
+    for (const ImWchar each : io.InputQueueCharacters) {
+        ends = ends || each == '\r';
+        if (each > ' ' && each < 0x7F && typed_.size() < most) {
+            typed_ += static_cast<char>(each);
+            typed_at_ = now;
+        }
+    }
+    if (!ends)
+        return false;
+    const std::string typed = std::exchange(typed_, "");
+    if (!is_tag(typed))
+        return false;
+    asked_ = typed;
+    look();
+    reading_.back_to_the_top();
+    return is_open_ = true;
+}
+
+void FindUnit::add_unit(const desk::BoardRow& row)
+{
+    const auto naming = [&](const std::string& id) { return desk::shown_name(outside_.book, id); };
+    lines_.push_back({true, std::nullopt, row.label + (row.model.empty() ? "" : " \u00b7 " + row.model), ""});
+    lines_.push_back({false, sign_of(row), row.kind + (row.setting.empty() ? "" : ", set to " + row.setting),
+                      (row.latest ? "in date to " + words::long_day(*row.latest) : "no examination on record") +
+                          (row.evidence_here ? ", copy here" : ", no copy here") + " \u00b7 " +
+                          (row.place.empty() ? "where is not known" : desk::shown_name(outside_.book, row.place)) +
+                          " \u00b7 " + row.owner});
+    for (const rules::Finding& each : row.findings) {
+        const words::Sentence sentence = words::says(each, {}, naming);
+        const auto weighs = weight(each.code);
+        lines_.push_back({false,
+                          weighs == rules::Weight::stop      ? std::optional{figures::Sign::stop}
+                          : weighs == rules::Weight::caution ? std::optional{figures::Sign::warning}
+                                                             : std::nullopt,
+                          sentence.headline, sentence.detail + ". " + std::string{words::clears(each.code)}});
+    }
+}
+
+// Tags that begin so, the same one first; capitals, strokes and spaces are no difference.
+void FindUnit::look()
+{
+    lines_.clear();
+    const std::string wanted = plain(asked_);
+    auto rows = desk::board(outside_.book, outside_.now(), outside_.hand("").day);
+    std::stable_partition(rows.begin(), rows.end(),
+                          [&](const desk::BoardRow& each) { return plain(each.tag) == wanted; });
+    constexpr std::size_t enough = 20;
+    std::size_t found = 0;
+    for (const desk::BoardRow& each : rows)
+        if (plain(each.tag).starts_with(wanted) && found++ < enough)
+            add_unit(each);
+    if (lines_.empty())
+        lines_.push_back({false, std::nullopt, "No tag in this book begins with " + asked_,
+                          "Read the plate again, or record the unit before anything hangs on it."});
+}
+
+void FindUnit::draw(Sheet& sheet)
+{
+    const auto pressed = reading_.draw(sheet, "Tag " + asked_, lines_, {"Back"});
+    if (pressed.button == "Back")
+        is_open_ = false;
+    ui::draw(sheet, title_block(outside_, "READ ONLY", ""));
+}
+
+} // namespace cotter::ui

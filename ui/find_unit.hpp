@@ -1,0 +1,36 @@
+#pragma once
+
+// A unit found by its tag, from anywhere: typed on a keyboard or read by a scanner that types, closed by Enter.
+
+#include "board.hpp"
+#include "outside.hpp"
+#include "read_page.hpp"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace cotter::ui {
+
+class FindUnit {
+public:
+    explicit FindUnit(const Outside& outside) : outside_{outside} {}
+
+    // Takes the characters of this frame; true when a tag is whole and its page opens.
+    bool listen();
+    bool is_open() const { return is_open_; }
+    void draw(Sheet& sheet);
+
+private:
+    void look();
+    void add_unit(const desk::BoardRow& row);
+
+    const Outside& outside_;
+    std::string typed_, asked_;
+    double typed_at_ = 0; // ticks; what is old is no tag
+    bool is_open_ = false;
+    std::vector<ReadLine> lines_;
+    ReadPage reading_;
+};
+
+} // namespace cotter::ui

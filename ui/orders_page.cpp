@@ -1,0 +1,182 @@
+#include "orders_page.hpp"
+
+#include "amounts.hpp"
+#include "finding_words.hpp"
+#include "title_block.hpp"
+
+#include <algorithm>
+
+namespace cotter::ui {
+
+using figures::Sign;
+
+namespace {
+
+constexpr int quarter = 13; // weeks
+
+std::string day_or(const std::optional<rules::Day>& day, const char* without)
+{
+    return day ? words::short_day(*day) : without;
+}
+
+std::string joined(const std::vector<std::string>& all, const char* with = ", ")
+{
+    std::string text;
+    for (const std::string& each : all)
+        text += (text.empty() ? "" : with) + each;
+    return text;
+}
+
+std::string site_of(const records::Book& book, const desk::Order& order)
+{
+    return order.site.empty() ? "site not known" : desk::shown_name(book, order.site);
+}
+
+std::string hire_of(const desk::Order& order)
+{
+    return "first use " + day_or(order.first_use, "not known") + ", to " + day_or(order.end, "an end not known");
+}
+
+} // namespace
+
+void OrdersPage::go(Page page)
+{
+    page_ = page;
+    reading_.back_to_the_top();
+    looked_of_.clear();
+}
+
+void OrdersPage::look()
+{
+    const rules::Instant now = outside_.now();
+    const std::string of = std::to_string(outside_.book.state().head.seq) + " " + std::to_string(now.count() / 60);
+    if (of == looked_of_)
+        return;
+    looked_of_ = of;
+    const rules::Day today = outside_.hand("").day;
+    orders_ = desk::orders(outside_.book);
+    if (page_ == Page::units && chosen_ < orders_.size())
+        units_ = desk::units_for(outside_.book, orders_[chosen_], now, today);
+    if (page_ == Page::weeks)
+        weeks_ = desk::weeks_ahead(outside_.book, now, today, quarter);
+}
+
+void OrdersPage::orders(Sheet& sheet)
+{
+    std::vector<ReadLine> lines;
+    for (const desk::Order& each : orders_) {
+        std::vector<std::string> pipes;
+        for (const std::string& pipe : each.pipes)
+            pipes.push_back(desk::shown_name(outside_.book, pipe));
+        const bool is_open = pipes.empty() || each.hitch.empty() || !each.end || !each.first_use;
+        lines.push_back({false, is_open ? std::optional{Sign::warning} : std::nullopt, each.id + ": " + each.customer,
+                         site_of(outside_.book, each) + " \u00b7 " + hire_of(each) + " \u00b7 " +
+                             (pipes.empty() ? "sizes not known" : joined(pipes)) + " \u00b7 hitch " +
+                             (each.hitch.empty() ? "not known" : each.hitch),
+                         "Units"});
+    }
+    if (lines.empty())
+        lines.push_back({false, std::nullopt, "No order is in the book yet",
+                         "Record the first one: customer, site, pipe sizes with their maker, hitch, days."});
+    const auto pressed = reading_.draw(sheet, "Orders, by first day of use", lines, {"Back", "Record one", "Weeks"});
+    if (pressed.line) {
+        chosen_ = *pressed.line;
+        go(Page::units);
+    }
+    if (pressed.button == "Back")
+        go(Page::gone);
+    if (pressed.button == "Record one")
+        record_.emplace(outside_, "order");
+    if (pressed.button == "Weeks")
+        go(Page::weeks);
+}
+
+// What stops it, each with what clears it; then what is only to be known.
+ReadLine OrdersPage::line_of(const desk::OrderUnit& unit, const desk::Order& order) const
+{
+    const auto naming = [&](const std::string& id) { return desk::shown_name(outside_.book, id); };
+    std::vector<std::string> says;
+    if (!unit.headplate.empty())
+        says.push_back(unit.headplate + ". Change it before the wagon leaves.");
+    for (const auto* list : {&unit.stops, &unit.cautions})
+        for (const rules::Finding& each : *list) {
+            const words::Sentence sentence = words::says(each, unit.question, naming);
+            says.push_back(sentence.headline + (sentence.detail.empty() ? "" : ": " + sentence.detail) + ". " +
+                           std::string{words::clears(each.code)} + ".");
+        }
+    const bool chosen = std::find(order.units.begin(), order.units.end(), unit.unit) != order.units.end();
+    return {false, unit.would_do() ? unit.cautions.empty() ? Sign::in_order : Sign::warning : Sign::stop,
+            unit.label + (unit.model.empty() ? "" : " \u00b7 " + unit.model) +
+                (unit.setting.empty() ? "" : " \u00b7 set to " + unit.setting) + (chosen ? " \u00b7 chosen" : ""),
+            says.empty() ? "Would do as it stands" : joined(says, " "), ""};
+}
+
+// Which state each pipe wants, model by model; said before the wagon leaves.
+std::vector<ReadLine> OrdersPage::lines_of(const desk::Order& order) const
+{
+    std::vector<ReadLine> lines;
+    std::vector<std::string> seen;
+    for (const desk::OrderUnit& unit : units_) {
+        const std::string model = desk::doc(outside_.book, "unit", unit.unit).value("model", "");
+        if (std::find(seen.begin(), seen.end(), model) != seen.end())
+            continue;
+        seen.push_back(model);
+        const auto needs = desk::needs_of(outside_.book, order, model);
+        std::vector<std::string> says;
+        for (const desk::PipeNeeds& each : needs)
+            says.push_back(desk::shown_name(outside_.book, each.pipe) + ": " +
+                           (each.states.empty() ? "no setting serves it" : joined(each.states, " or ")));
+        const bool two = desk::needs_two_states(needs);
+        lines.push_back({false, two ? std::optional{Sign::warning} : std::nullopt,
+                         unit.model + (two ? ": these sizes need two settings" : ""), joined(says)});
+    }
+    return lines;
+}
+
+void OrdersPage::units(Sheet& sheet)
+{
+    const desk::Order& order = orders_.at(chosen_);
+    std::vector<ReadLine> lines{{true, {}, "Settings that the sizes want", ""}};
+    for (ReadLine& each : lines_of(order))
+        lines.push_back(std::move(each));
+    lines.push_back({true, {}, "Units, as if sent today", ""});
+    for (const desk::OrderUnit& each : units_)
+        lines.push_back(line_of(each, order));
+    const auto pressed = reading_.draw(sheet, order.id + ", " + hire_of(order), lines, {"Back"});
+    if (pressed.button == "Back")
+        go(Page::orders);
+}
+
+void OrdersPage::weeks(Sheet& sheet)
+{
+    std::vector<ReadLine> lines;
+    for (const desk::Week& each : weeks_)
+        lines.push_back({false, each.is_short() ? std::optional{Sign::warning} : std::nullopt,
+                         "Week from " + words::short_day(each.monday),
+                         std::to_string(each.in_date) + " attachments in date to its end, " +
+                             std::to_string(each.wanted) + " wanted by orders" +
+                             (each.is_short() ? ": short. Have one examined, or hire one in" : "")});
+    const auto pressed = reading_.draw(sheet, "The coming quarter", lines, {"Back"});
+    if (pressed.button == "Back")
+        go(Page::orders);
+}
+
+bool OrdersPage::draw(Sheet& sheet)
+{
+    if (record_) {
+        if (!record_->draw(sheet))
+            record_.reset();
+        return true;
+    }
+    look();
+    switch (page_) {
+    case Page::orders: orders(sheet); break;
+    case Page::units: units(sheet); break;
+    case Page::weeks: weeks(sheet); break;
+    case Page::gone: break;
+    }
+    ui::draw(sheet, title_block(outside_, "DESK", ""));
+    return page_ != Page::gone;
+}
+
+} // namespace cotter::ui

@@ -1,0 +1,38 @@
+#pragma once
+
+// A page that is read: a heading, lines with a sign and what more there is to say, buttons under it. Lines may be
+// opened.
+
+#include "scroll.hpp"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace cotter::ui {
+
+struct ReadLine {
+    bool is_heading = false;
+    std::optional<figures::Sign> sign;
+    std::string words, more;
+    std::string opens = ""; // "": nothing; else the word of its button
+};
+
+class ReadPage {
+public:
+    struct Pressed {
+        std::optional<std::size_t> line;
+        std::string button; // "": none
+    };
+    // Above the title block, which is the caller's.
+    Pressed draw(Sheet& sheet, const std::string& title, const std::vector<ReadLine>& lines,
+                 const std::vector<std::string>& buttons);
+    void back_to_the_top() { scroll_.at = 0; }
+
+private:
+    std::optional<std::size_t> list(Sheet& sheet, const std::vector<ReadLine>& lines, const Box& area);
+
+    TouchScroll scroll_;
+};
+
+} // namespace cotter::ui
