@@ -8,7 +8,7 @@ namespace cotter::ui {
 
 namespace {
 
-constexpr double inset = 14, between = 4, opener_mm = 26, leading = 1.72;
+constexpr double inset = 14, between = 4, opener_mm = 26, pitch = 1.72;
 
 double width_for(const Sheet& sheet, const ReadLine& line)
 {
@@ -21,8 +21,8 @@ double height_of(const Sheet& sheet, const ReadLine& line)
         return 11;
     const double w = width_for(sheet, line);
     const double text =
-        capital_mm(Letter::bold) * leading * sheet.lines_of(Letter::bold, line.words, w) +
-        (line.more.empty() ? 0 : capital_mm(Letter::second) * leading * sheet.lines_of(Letter::second, line.more, w));
+        capital_mm(Letter::bold) * pitch * sheet.lines_of(Letter::bold, line.words, w) +
+        (line.more.empty() ? 0 : capital_mm(Letter::second) * pitch * sheet.lines_of(Letter::second, line.more, w));
     return std::max(text, line.opens.empty() ? 0 : bare.target) + between;
 }
 

@@ -78,7 +78,7 @@ std::optional<std::size_t> Site::ask(Sheet& sheet, const Choice& choice)
 
 namespace {
 
-constexpr double button_gap = 3, button_row_mm = foot_mm;
+constexpr double button_gap = 3, button_row_mm = foot_mm, ahead_mm = 33;
 
 std::size_t button_rows(const Sheet& sheet) { return sheet.is_narrow() ? 2 : 1; }
 
@@ -132,10 +132,14 @@ void Site::due(Sheet& sheet)
     sheet.fill({0, 0, sheet.width(), sheet.height()}, colours().ground);
     sheet.text(4, 3.8, Letter::heading, "What falls due when");
     const std::string count = std::to_string(marks.size()) + " units \u00b7 " + std::to_string(stops) + " may not lift";
-    const double room = sheet.width() - 8 - sheet.width_of(Letter::heading, "What falls due when");
+    const double room = sheet.width() - 12 - ahead_mm - sheet.width_of(Letter::heading, "What falls due when");
     if (sheet.width_of(Letter::second, count) < room)
-        sheet.text(sheet.width() - 4 - sheet.width_of(Letter::second, count), 5.4, Letter::second, count,
+        sheet.text(sheet.width() - 4 - ahead_mm - sheet.width_of(Letter::second, count), 5.4, Letter::second, count,
                    ui::colours().second);
+    if (sheet.button("Ahead", {sheet.width() - ahead_mm, 1.5, ahead_mm - 3, bare.target})) {
+        ahead_.emplace(outside_);
+        return go(Page::ahead);
+    }
     const Box paper{0, head_mm, sheet.width(), sheet.height() - head_mm - buttons_mm(sheet) - title_height(sheet)};
     sheet.fill(paper, ui::colours().sheet);
     sheet.frame(paper, thin_mm);
@@ -223,6 +227,10 @@ bool Site::draw(Sheet& sheet)
         break;
     case Page::record:
         if (!record_->draw(sheet))
+            go(Page::due);
+        break;
+    case Page::ahead:
+        if (!ahead_->draw(sheet))
             go(Page::due);
         break;
     case Page::today:

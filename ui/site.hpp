@@ -3,6 +3,7 @@
 // Site: what falls due and what is stopped now, standing places, who does what today.
 
 #include "admitting.hpp"
+#include "ahead_page.hpp"
 #include "board.hpp"
 #include "choice.hpp"
 #include "compare.hpp"
@@ -46,6 +47,7 @@ private:
         plans,
         laid,
         record,
+        ahead,
         gone
     };
     static double buttons_mm(const Sheet& sheet);
@@ -86,6 +88,7 @@ private:
     TouchScroll scroll_;
     std::optional<Admitting> admitting_;
     std::optional<Compare> compare_;
+    std::optional<AheadPage> ahead_;
     std::optional<PlanPage> plans_;
     std::optional<LaidPage> laid_;
     std::optional<RecordPage> record_;

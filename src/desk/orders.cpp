@@ -16,8 +16,6 @@ using namespace rules;
 
 namespace {
 
-std::optional<Day> day_in(const Json& doc, const char* field) { return parse_day(doc.value(field, "")); }
-
 Order order_of(const records::Fact& fact)
 {
     return {fact.key.key,

@@ -30,6 +30,8 @@ Json doc(const Book& book, const std::string& kind, const std::string& key)
     return fact ? fact->doc : Json::object();
 }
 
+std::optional<rules::Day> day_in(const Json& doc, const char* field) { return rules::parse_day(doc.value(field, "")); }
+
 rules::Flag flag(const Json& doc, const char* field)
 {
     const auto found = doc.find(field);

@@ -26,6 +26,7 @@ public:
 std::string find_unit(const Book& book, const std::string& tag);
 
 Json doc(const Book& book, const std::string& kind, const std::string& key); // {} if there is none
+std::optional<rules::Day> day_in(const Json& doc, const char* field);        // nothing where it is not said
 rules::Flag flag(const Json& doc, const char* field);                        // nothing where it is not said
 std::string tag_of(const Book& book, const std::string& unit);
 

@@ -1,10 +1,13 @@
 #include "accept.hpp"
 #include "clock.hpp"
 #include "confirmed.hpp"
+#include "outlook.hpp"
 #include "pins.hpp"
 #include "rig.hpp"
 
 #include <doctest/doctest.h>
+
+#include <algorithm>
 
 using namespace cotter;
 using tests::Rig;
@@ -216,4 +219,39 @@ TEST_CASE("the day is written to a stick by one touch, and what cannot be writte
     CHECK(rig.shows("no room on the stick"));
     rig.tap("Back");
     CHECK(rig.shows("This site, this day"));
+}
+
+TEST_CASE(
+    "ahead: checks missing today, open defects with their age, what changes within 7, 14 and 30 days, lifts per day")
+{
+    SampleBook sample;
+    Rig rig{sample.store(), ui::Door::site};
+    rig.tap("Ahead");
+    CHECK(rig.shows("Missing today"));
+    CHECK(rig.shows("Within 7 days"));
+    rig.tap("Per day");
+    CHECK(rig.shows("Lifts done, stops as crosses"));
+    rig.tap("Back");
+    rig.tap("Back");
+    const auto today = *rules::parse_day("2026-11-25");
+    const auto now = *desk::parse_instant("2026-11-25T08:00:00Z");
+    const auto changes = desk::changes_ahead(sample.store(), "wendle-carr", now, today, 30);
+    REQUIRE_FALSE(changes.empty());
+    CHECK(std::is_sorted(changes.begin(), changes.end(), [](const auto& a, const auto& b) { return a.day < b.day; }));
+    CHECK(std::any_of(changes.begin(), changes.end(), [](const auto& each) {
+        return each.what == "PL-03: last day of use" && rules::to_string(each.day) == "2026-12-04";
+    }));
+    CHECK(std::none_of(changes.begin(), changes.end(),
+                       [&](const auto& each) { return each.day < today || each.day > today + date::days{30}; }));
+    const auto counts = desk::lifts_per_day(sample.store(), today, 14);
+    REQUIRE(counts.size() == 14);
+    CHECK(counts.back().day == today);
+    int lifts = 0;
+    for (const auto& each : counts)
+        lifts += each.lifts;
+    CHECK(lifts > 10);
+    const auto open = desk::open_defects(sample.store(), today);
+    REQUIRE_FALSE(open.empty());
+    CHECK(
+        std::is_sorted(open.begin(), open.end(), [](const auto& a, const auto& b) { return a.days_old > b.days_old; }));
 }

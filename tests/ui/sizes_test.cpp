@@ -229,6 +229,28 @@ TEST_CASE("the pages on which people sign, admit and stop keep to the Cab's size
     }
 }
 
+TEST_CASE("what is ahead, and the Yard's orders, keep to the sizes of a desk, and no text is clipped")
+{
+    for (const Glass& glass : glasses) {
+        SampleBook sample;
+        CAPTURE(glass.width);
+        Rig site{sample.store(), ui::Door::site, glass};
+        for (const char* each : {"Ahead", "Per day"}) {
+            site.tap(each);
+            check_page(site, 10, each);
+        }
+    }
+    for (const Glass& glass : glasses) {
+        SampleBook sample;
+        CAPTURE(glass.width);
+        Rig yard{sample.store(), ui::Door::yard, glass};
+        for (const char* each : {"Orders", "Units", "Back", "Weeks"}) {
+            yard.tap(each);
+            check_page(yard, 10, each);
+        }
+    }
+}
+
 TEST_CASE("plans, their pictures and their forms keep to Site's sizes, and no text is clipped")
 {
     for (const Glass& glass : glasses) {

@@ -1,0 +1,128 @@
+#include "outlook.hpp"
+
+#include "board.hpp"
+#include "local_time.hpp"
+#include "site_day.hpp"
+
+#include <algorithm>
+
+namespace cotter::desk {
+
+using namespace rules;
+
+namespace {
+
+// Gathers what falls on a day within the span.
+class Changes {
+public:
+    Changes(Day from, int days) : from_{from}, until_{from + date::days{days}} {}
+
+    void add(const std::optional<Day>& day, const std::string& what)
+    {
+        if (day && from_ <= *day && *day <= until_)
+            found_.push_back({*day, what});
+    }
+    std::vector<Change> take()
+    {
+        std::stable_sort(found_.begin(), found_.end(), [](const Change& a, const Change& b) { return a.day < b.day; });
+        return std::move(found_);
+    }
+
+private:
+    Day from_, until_;
+    std::vector<Change> found_;
+};
+
+bool is_open(const Json& answer)
+{
+    return answer.value("answer", "") != "right" && answer.value("cleared", Json::array()).empty();
+}
+
+void add_answers(const Book& book, Day today, const std::string& zone, std::vector<OpenDefect>& open)
+{
+    for (const auto& check : book.facts("check")) {
+        const Day day = local_day(Instant{check.doc.value("at", std::int64_t{0})}, zone);
+        const Json answers = check.doc.value("answers", Json::array());
+        for (const Json& each : answers)
+            if (is_open(each))
+                open.push_back({check.doc.value("unit", ""), each.value("note", each.value("item", "")),
+                                static_cast<int>((today - day).count())});
+    }
+}
+
+// Of every report, until somebody cleared it for that unit.
+void add_reported(const Book& book, Day today, std::vector<OpenDefect>& open)
+{
+    for (const auto& report : book.facts("report")) {
+        const Day day = day_in(report.doc, "examined").value_or(today);
+        const Json defects = report.doc.value("defects", Json::array()),
+                   units = report.doc.value("units", Json::array());
+        for (const Json& each : defects)
+            for (const std::string unit : units) {
+                const std::string own = each.value("unit", "");
+                const Json cleared = doc(book, "defect", unit + " " + each.value("id", ""));
+                if ((own.empty() || own == unit) && cleared.value("cleared", Json::array()).empty())
+                    open.push_back(
+                        {unit, each.value("part", each.value("id", "")), static_cast<int>((today - day).count())});
+            }
+    }
+}
+
+} // namespace
+
+std::vector<Change> changes_ahead(const Book& book, const std::string& site, Instant now, Day today, int days)
+{
+    Changes changes{today, days};
+    for (const BoardRow& row : board(book, now, today))
+        if (row.place == site && !row.scrapped())
+            changes.add(row.latest, row.label + ": last day of use");
+    for (const auto& person : book.facts("person"))
+        if (person.doc.value("admission", Json::object()).value("site", "") == site)
+            changes.add(day_in(person.doc, "card_last_day"),
+                        shown_name(book, person.key.key) + ": last day of the card");
+    for (const auto& plan : book.facts("plan"))
+        if (plan.doc.value("site", "") == site && plan.doc.value("issued", false))
+            changes.add(day_in(plan.doc, "last_day"), plan.key.key + ": last day of the lift plan");
+    for (const auto& order : book.facts("order"))
+        if (order.doc.value("site", "") == site)
+            changes.add(day_in(order.doc, "first_use_day"), order.key.key + ": first day of use");
+    return changes.take();
+}
+
+std::vector<std::string> checks_missing(const Book& book, const std::string& site, Instant now)
+{
+    std::vector<std::string> missing;
+    for (const DayUnit& unit : site_day(book, site, now).units)
+        if (unit.is_asked() && unit.check != CheckState::stands)
+            missing.push_back(unit.row.label);
+    return missing;
+}
+
+std::vector<OpenDefect> open_defects(const Book& book, Day today)
+{
+    std::vector<OpenDefect> open;
+    add_answers(book, today, zone_of(book, current_site(book)), open);
+    add_reported(book, today, open);
+    std::stable_sort(open.begin(), open.end(),
+                     [](const OpenDefect& a, const OpenDefect& b) { return a.days_old > b.days_old; });
+    return open;
+}
+
+std::vector<DayCount> lifts_per_day(const Book& book, Day today, int days)
+{
+    std::vector<DayCount> counts;
+    for (int i = days - 1; i >= 0; --i)
+        counts.push_back({today - date::days{i}, 0, 0});
+    for (const auto& lift : book.facts("lift")) {
+        const auto day = day_in(lift.doc, "day");
+        const auto found =
+            std::find_if(counts.begin(), counts.end(), [&](const DayCount& each) { return each.day == day; });
+        if (found == counts.end())
+            continue;
+        found->lifts += lift.doc.contains("lift_done_at") ? 1 : 0;
+        found->stops += lift.doc.value("outcome", "") == "do_not_lift" ? 1 : 0;
+    }
+    return counts;
+}
+
+} // namespace cotter::desk

@@ -1,0 +1,39 @@
+#pragma once
+
+// What a site should know ahead of time: what changes within days, what is missing today, how many lifts and stops.
+
+#include "register.hpp"
+
+#include <string>
+#include <vector>
+
+namespace cotter::desk {
+
+struct Change {
+    rules::Day day;
+    std::string what; // "CL-02: last day of use"
+};
+
+// Last days of units at the site, of cards of the people admitted to it, and of its plans; first use of orders to it.
+// From that day to so many days on, by day.
+std::vector<Change> changes_ahead(const Book& book, const std::string& site, rules::Instant now, rules::Day today,
+                                  int days);
+
+// Units that hang on a machine here and whose check of this shift is not whole or no longer stands.
+std::vector<std::string> checks_missing(const Book& book, const std::string& site, rules::Instant now);
+
+struct OpenDefect {
+    std::string unit, what;
+    int days_old = 0;
+};
+// Answers of checks and defects of reports that nobody has cleared, the oldest first.
+std::vector<OpenDefect> open_defects(const Book& book, rules::Day today);
+
+struct DayCount {
+    rules::Day day;
+    int lifts = 0, stops = 0; // lifts done; asked for and stopped
+};
+// So many days up to and with that one, the oldest first.
+std::vector<DayCount> lifts_per_day(const Book& book, rules::Day today, int days);
+
+} // namespace cotter::desk

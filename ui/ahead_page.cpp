@@ -1,0 +1,110 @@
+#include "ahead_page.hpp"
+
+#include "amounts.hpp"
+#include "day_plot.hpp"
+#include "title_block.hpp"
+
+namespace cotter::ui {
+
+using figures::Sign;
+
+namespace {
+
+constexpr int days_plotted = 14;
+
+std::string days_old(int days)
+{
+    return days == 0 ? "since today" : days == 1 ? "since yesterday" : "open for " + std::to_string(days) + " days";
+}
+
+std::string in_days(int days)
+{
+    return days == 0 ? "today" : days == 1 ? "tomorrow" : "in " + std::to_string(days) + " days";
+}
+
+} // namespace
+
+void AheadPage::add_today(rules::Day today)
+{
+    const auto& book = outside_.book;
+    lines_.push_back({true, {}, "Missing today", ""});
+    const auto missing = desk::checks_missing(book, desk::current_site(book), outside_.now());
+    for (const std::string& each : missing)
+        lines_.push_back({false, Sign::to_do, each + ": its check of this shift", "Go through it in the Cab"});
+    if (missing.empty())
+        lines_.push_back({false, {}, "No check of what hangs on a machine here", ""});
+    lines_.push_back({true, {}, "Defects open", ""});
+    const auto open = desk::open_defects(book, today);
+    for (const desk::OpenDefect& each : open)
+        lines_.push_back({false, Sign::warning, desk::label_of(book, each.unit) + ": " + each.what,
+                          days_old(each.days_old) + ". Who may clear it does, with what was done"});
+    if (open.empty())
+        lines_.push_back({false, {}, "None", ""});
+}
+
+void AheadPage::add_changes(rules::Day today)
+{
+    const auto& book = outside_.book;
+    const auto changes = desk::changes_ahead(book, desk::current_site(book), outside_.now(), today, 30);
+    int from = 0;
+    for (const int until : {7, 14, 30}) {
+        lines_.push_back({true, {}, "Within " + std::to_string(until) + " days", ""});
+        bool any = false;
+        for (const desk::Change& each : changes) {
+            const auto days = static_cast<int>((each.day - today).count());
+            if (days < from || days > until)
+                continue;
+            lines_.push_back({false, {}, each.what, words::long_day(each.day) + ", " + in_days(days)});
+            any = true;
+        }
+        if (!any)
+            lines_.push_back({false, {}, "Nothing", ""});
+        from = until + 1;
+    }
+}
+
+void AheadPage::look()
+{
+    const rules::Instant now = outside_.now();
+    const std::string of = std::to_string(outside_.book.state().head.seq) + " " + std::to_string(now.count() / 60);
+    if (of == looked_of_)
+        return;
+    looked_of_ = of;
+    const rules::Day today = outside_.hand("").day;
+    lines_.clear();
+    add_today(today);
+    add_changes(today);
+    counts_ = desk::lifts_per_day(outside_.book, today, days_plotted);
+}
+
+bool AheadPage::plot(Sheet& sheet)
+{
+    sheet.fill({0, 0, sheet.width(), sheet.height()}, colours().ground);
+    const Box area{0, head_mm, sheet.width(), sheet.height() - head_mm - foot_mm - title_height(sheet)};
+    sheet.fill(area, colours().sheet);
+    std::vector<figures::DayMark> marks;
+    for (const desk::DayCount& each : counts_)
+        marks.push_back({each.day, each.lifts, each.stops});
+    sheet.text(4, 3.8, Letter::heading, "Lifts done, stops as crosses");
+    sheet.figure(figures::day_plot(marks, area.w, area.h, words::short_day), area.x, area.y);
+    sheet.line(0, area.y, sheet.width(), area.y, thin_mm);
+    sheet.line(0, area.y + area.h, sheet.width(), area.y + area.h, thin_mm);
+    return sheet.button("Back", {bare.gap, area.y + area.h + 1, 34, foot_mm - 2});
+}
+
+bool AheadPage::draw(Sheet& sheet)
+{
+    look();
+    bool stays = true;
+    if (shows_days_) {
+        shows_days_ = !plot(sheet);
+    } else {
+        const auto pressed = reading_.draw(sheet, "Ahead", lines_, {"Back", "Per day"});
+        shows_days_ = pressed.button == "Per day";
+        stays = pressed.button != "Back";
+    }
+    ui::draw(sheet, title_block(outside_, "READ ONLY", ""));
+    return stays;
+}
+
+} // namespace cotter::ui
