@@ -136,10 +136,6 @@ void Site::due(Sheet& sheet)
     if (sheet.width_of(Letter::second, count) < room)
         sheet.text(sheet.width() - 4 - ahead_mm - sheet.width_of(Letter::second, count), 5.4, Letter::second, count,
                    ui::colours().second);
-    if (sheet.button("Ahead", {sheet.width() - ahead_mm, 1.5, ahead_mm - 3, bare.target})) {
-        ahead_.emplace(outside_);
-        return go(Page::ahead);
-    }
     const Box paper{0, head_mm, sheet.width(), sheet.height() - head_mm - buttons_mm(sheet) - title_height(sheet)};
     sheet.fill(paper, ui::colours().sheet);
     sheet.frame(paper, thin_mm);
@@ -149,6 +145,10 @@ void Site::due(Sheet& sheet)
     else
         sheet.figure(figures::due_section(marks, today, paper.w, paper.h, words::short_day).figure, paper.x, paper.y);
     buttons(sheet, Page::due);
+    if (sheet.button("Ahead", {sheet.width() - ahead_mm, 1.5, ahead_mm - 3, bare.target})) {
+        ahead_.emplace(outside_);
+        go(Page::ahead);
+    }
     ui::draw(sheet, title_block(outside_, "SUPERVISOR", supervisor()));
 }
 
