@@ -65,8 +65,7 @@ void AheadPage::add_changes(rules::Day today)
 
 void AheadPage::look()
 {
-    const rules::Instant now = outside_.now();
-    const std::string of = std::to_string(outside_.book.state().head.seq) + " " + std::to_string(now.count() / 60);
+    const std::string of = looked_at(outside_);
     if (of == looked_of_)
         return;
     looked_of_ = of;

@@ -49,7 +49,7 @@ void OrdersPage::go(Page page)
 void OrdersPage::look()
 {
     const rules::Instant now = outside_.now();
-    const std::string of = std::to_string(outside_.book.state().head.seq) + " " + std::to_string(now.count() / 60);
+    const std::string of = looked_at(outside_);
     if (of == looked_of_)
         return;
     looked_of_ = of;

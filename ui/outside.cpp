@@ -4,6 +4,11 @@
 
 namespace cotter::ui {
 
+std::string looked_at(const Outside& outside)
+{
+    return std::to_string(outside.book.state().head.seq) + " " + std::to_string(outside.now().count() / 60);
+}
+
 void turn_sheet(const Outside& outside)
 {
     set_night(!is_night());

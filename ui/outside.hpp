@@ -35,6 +35,9 @@ struct Outside {
     Signing signing = {};                            // the app's own (lock.hpp)
 };
 
+// What a page was worked out from: the newest record and the minute. Another one, and it is worked out anew.
+std::string looked_at(const Outside& outside);
+
 // From the day sheet to the night sheet, or back.
 void turn_sheet(const Outside& outside);
 std::string sheet_to_turn_to(); // "Night sheet" or "Day sheet"

@@ -47,7 +47,7 @@ void Site::go(Page page)
 const std::vector<desk::BoardRow>& Site::rows()
 {
     const rules::Instant now = outside_.now();
-    const std::string of = std::to_string(outside_.book.state().head.seq) + " " + std::to_string(now.count() / 60);
+    const std::string of = looked_at(outside_);
     if (of != rows_of_)
         rows_ = desk::board(outside_.book, now, outside_.hand("").day);
     rows_of_ = of;

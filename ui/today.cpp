@@ -115,7 +115,7 @@ void Today::add_trenches(const desk::SiteDay& it)
 void Today::look()
 {
     const rules::Instant now = outside_.now();
-    const std::string of = std::to_string(outside_.book.state().head.seq) + " " + std::to_string(now.count() / 60);
+    const std::string of = looked_at(outside_);
     if (of == lines_of_)
         return;
     lines_of_ = of;

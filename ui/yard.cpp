@@ -59,7 +59,7 @@ void draw_line(Sheet& sheet, const desk::BoardRow& row, const records::Book& boo
 void Yard::list(Sheet& sheet, const Box& area)
 {
     const rules::Instant now = outside_.now();
-    const std::string of = std::to_string(outside_.book.state().head.seq) + " " + std::to_string(now.count() / 60);
+    const std::string of = looked_at(outside_);
     if (of != rows_of_)
         rows_ = desk::board(outside_.book, now, outside_.hand("").day);
     rows_of_ = of;

@@ -14,10 +14,12 @@ struct LaidPipe {
     std::string id, pipe, run, bedding, words;
     rules::Day day;
     std::int64_t chainage_mm = 0;
-    std::optional<std::int64_t> invert_mm, planned_invert_mm, level_tolerance_mm, joint_mm, joint_least_mm, joint_greatest_mm;
+    std::optional<std::int64_t> invert_mm, planned_invert_mm, level_tolerance_mm, joint_mm, joint_least_mm,
+        joint_greatest_mm;
     rules::Flag gasket_seen;
 
-    // Is the joint's gap within what the pipe's maker says, ends included? Nothing where either is not known.
+    // Is the joint's gap within what the pipe's maker says, ends included? Nothing where it is not known,
+    // or inside of the one end that is.
     rules::Flag is_joint_within() const;
 
     std::optional<std::int64_t> above_planned_mm() const;
