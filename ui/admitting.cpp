@@ -88,7 +88,7 @@ void Admitting::name(Sheet& sheet)
 void Admitting::card(Sheet& sheet)
 {
     const std::string name = is_new_ ? name_ : desk::shown_name(outside_.book, person_);
-    const auto pressed = ask(sheet, {name + ": is the card seen?",
+    const auto pressed = ask(sheet, {say("{}: is the card seen?", name),
                                      "Name, picture, categories and last day, on the card itself.",
                                      {{"Seen", "it is the person's own", figures::Sign::in_order}},
                                      false,
@@ -102,7 +102,7 @@ bool Admitting::several(Sheet& sheet, const std::string& question, const std::st
                         Page back)
 {
     Choice choice{question, hint, {}, false, "Back"};
-    choice.options.push_back({"Go on", std::to_string(chosen.size()) + " chosen", figures::Sign::to_do});
+    choice.options.push_back({"Go on", say("{} chosen", chosen.size()), figures::Sign::to_do});
     for (const auto& [id, words] : all)
         choice.options.push_back({words, chosen.contains(id) ? "yes" : "no",
                                   chosen.contains(id) ? std::optional{figures::Sign::in_order} : std::nullopt});

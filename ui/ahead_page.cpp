@@ -2,6 +2,7 @@
 
 #include "amounts.hpp"
 #include "day_plot.hpp"
+#include "foot.hpp"
 #include "title_block.hpp"
 
 namespace cotter::ui {
@@ -14,12 +15,16 @@ constexpr int days_plotted = 14;
 
 std::string days_old(int days)
 {
-    return days == 0 ? "since today" : days == 1 ? "since yesterday" : "open for " + std::to_string(days) + " days";
+    return days == 0   ? say("since today")
+           : days == 1 ? say("since yesterday")
+                       : say_many(static_cast<std::size_t>(days), "open for {} day", "open for {} days");
 }
 
 std::string in_days(int days)
 {
-    return days == 0 ? "today" : days == 1 ? "tomorrow" : "in " + std::to_string(days) + " days";
+    return days == 0   ? say("today")
+           : days == 1 ? say("tomorrow")
+                       : say_many(static_cast<std::size_t>(days), "in {} day", "in {} days");
 }
 
 } // namespace
@@ -30,14 +35,14 @@ void AheadPage::add_today(rules::Day today)
     lines_.push_back({true, {}, "Missing today", ""});
     const auto missing = desk::checks_missing(book, desk::current_site(book), outside_.now());
     for (const std::string& each : missing)
-        lines_.push_back({false, Sign::to_do, each + ": its check of this shift", "Go through it in the Cab"});
+        lines_.push_back({false, Sign::to_do, say("{}: its check of this shift", each), "Go through it in the Cab"});
     if (missing.empty())
         lines_.push_back({false, {}, "No check of what hangs on a machine here", ""});
     lines_.push_back({true, {}, "Defects open", ""});
     const auto open = desk::open_defects(book, today);
     for (const desk::OpenDefect& each : open)
         lines_.push_back({false, Sign::warning, desk::label_of(book, each.unit) + ": " + each.what,
-                          days_old(each.days_old) + ". Who may clear it does, with what was done"});
+                          say("{}. Who may clear it does, with what was done", days_old(each.days_old))});
     if (open.empty())
         lines_.push_back({false, {}, "None", ""});
 }
@@ -48,7 +53,7 @@ void AheadPage::add_changes(rules::Day today)
     const auto changes = desk::changes_ahead(book, desk::current_site(book), outside_.now(), today, 30);
     int from = 0;
     for (const int until : {7, 14, 30}) {
-        lines_.push_back({true, {}, "Within " + std::to_string(until) + " days", ""});
+        lines_.push_back({true, {}, say("Within {} days", until), ""});
         bool any = false;
         for (const desk::Change& each : changes) {
             const auto days = static_cast<int>((each.day - today).count());
@@ -78,17 +83,13 @@ void AheadPage::look()
 
 bool AheadPage::plot(Sheet& sheet)
 {
-    sheet.fill({0, 0, sheet.width(), sheet.height()}, colours().ground);
-    const Box area{0, head_mm, sheet.width(), sheet.height() - head_mm - foot_mm - title_height(sheet)};
-    sheet.fill(area, colours().sheet);
+    const std::vector<std::string> buttons{"Back"};
+    const Box area = begin_page(sheet, "Lifts done, stops as crosses", buttons);
     std::vector<figures::DayMark> marks;
     for (const desk::DayCount& each : counts_)
         marks.push_back({each.day, each.lifts, each.stops});
-    sheet.text(4, 3.8, Letter::heading, "Lifts done, stops as crosses");
     sheet.figure(figures::day_plot(marks, area.w, area.h, words::short_day), area.x, area.y);
-    sheet.line(0, area.y, sheet.width(), area.y, thin_mm);
-    sheet.line(0, area.y + area.h, sheet.width(), area.y + area.h, thin_mm);
-    return sheet.button("Back", {bare.gap, area.y + area.h + 1, 34, foot_mm - 2});
+    return draw_foot(sheet, buttons) == "Back";
 }
 
 bool AheadPage::draw(Sheet& sheet)

@@ -46,7 +46,7 @@ void App::first_screen(Sheet& sheet)
                          {"Yard", "hire desk, fitter: units and papers", std::nullopt},
                          {"This day", "for whoever comes in: reads only", std::nullopt},
                          {"Stop a unit", "anyone may", figures::Sign::stop},
-                         {sheet_to_turn_to(), "for dark or bright surroundings", std::nullopt}},
+                         {"This glass", "night sheet, size of text, language, gloves", std::nullopt}},
                         false,
                         ""};
     const auto pressed = ui::draw(sheet, choice, turned_);
@@ -57,7 +57,7 @@ void App::first_screen(Sheet& sheet)
     else if (pressed && *pressed == doors.size())
         stop_.emplace(outside_);
     else if (pressed)
-        turn_sheet(outside_);
+        looks_.emplace(outside_);
 }
 
 // One clear line; nothing was written.
@@ -110,6 +110,11 @@ bool App::draw_what_is_asked(Sheet& sheet)
     if (stop_) {
         if (!stop_->draw(sheet))
             stop_.reset();
+        return true;
+    }
+    if (looks_) {
+        if (!looks_->draw(sheet))
+            looks_.reset();
         return true;
     }
     lock_.watch(door_ != Door::cab || !cab_->holds_a_load());

@@ -5,6 +5,7 @@
 #include "cab.hpp"
 #include "find_unit.hpp"
 #include "lock.hpp"
+#include "looks_page.hpp"
 #include "site.hpp"
 #include "stop.hpp"
 #include "today.hpp"
@@ -46,6 +47,7 @@ private:
     std::optional<Yard> yard_;
     std::optional<Today> today_;
     std::optional<CallStop> stop_;
+    std::optional<LooksPage> looks_;
 };
 
 // One frame of the app on the current ImGui context.

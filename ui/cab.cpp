@@ -128,7 +128,7 @@ void Cab::start_shift(Sheet& sheet)
     for (const std::int64_t each : hours) {
         const rules::Instant end = outside_.now() + rules::Instant{each * 3600};
         choice.options.push_back(
-            {std::to_string(each) + " hours", "to " + words::clock_time(desk::local_minutes(end, zone)), std::nullopt});
+            {say("{} hours", each), say("to {}", words::clock_time(desk::local_minutes(end, zone))), std::nullopt});
     }
     const auto pressed = ask(sheet, choice);
     if (!pressed)
@@ -149,7 +149,7 @@ void Cab::choose_machine(Sheet& sheet)
             continue;
         rigs.emplace_back(fact.key.key, attachment);
         choice.options.push_back({desk::label_of(outside_.book, fact.key.key),
-                                  "with " + desk::label_of(outside_.book, attachment), std::nullopt});
+                                  say("with {}", desk::label_of(outside_.book, attachment)), std::nullopt});
     }
     if (rigs.empty())
         choice.hint = "Nothing is coupled by the record. Couple an attachment and record it first.";
@@ -172,14 +172,14 @@ std::vector<Json> Cab::marks() const
 void Cab::choose_standing(Sheet& sheet)
 {
     const auto places = marks();
-    Choice choice{places.size() == 1 ? "Standing at mark " + places[0].value("id", "") + "?"
-                                     : "At which mark do you stand?",
+    Choice choice{places.size() == 1 ? say("Standing at mark {}?", places[0].value("id", ""))
+                                     : std::string{"At which mark do you stand?"},
                   "Look at the mark on the ground.",
                   {},
                   false,
                   "Back"};
     for (const Json& each : places)
-        choice.options.push_back({"Mark " + each.value("id", ""), "", std::nullopt});
+        choice.options.push_back({say("Mark {}", each.value("id", "")), "", std::nullopt});
     choice.options.push_back({"At none of them", "the lift is not planned from there", std::nullopt});
     const auto pressed = ask(sheet, choice);
     if (!pressed)

@@ -25,8 +25,7 @@ void Cab::check(Sheet& sheet)
     const ToCheck& unit = to_check_.front();
     const desk::SheetLine& line = unit.lines[line_];
     Choice choice{line.text,
-                  desk::label_of(outside_.book, unit.unit) + " \u00b7 " + std::to_string(line_ + 1) + " of " +
-                      std::to_string(unit.lines.size()),
+                  say("{} \u00b7 {} of {}", desk::label_of(outside_.book, unit.unit), line_ + 1, unit.lines.size()),
                   {{"Right", "", figures::Sign::in_order}},
                   true,
                   "Leave it"};

@@ -14,10 +14,12 @@ void Cab::ask_for_lift()
     think();
     records::Entry entry = ask_for_a_lift( // by ids: a name in a record could never be taken out again
         outside_.hand(operator_), question_,
-        records::write_decision(decision_,
-                                {[&](const rules::Finding& each) { return words::says(each, question_).joined(); },
-                                 [](rules::Code code) { return std::string{words::source(code)}; },
-                                 [](rules::Code code) { return std::string{words::clears(code)}; }}));
+        records::write_decision(decision_, {[&](const rules::Finding& each) {
+                                                const words::InEnglish on_record;
+                                                return words::says(each, question_).joined();
+                                            },
+                                            [](rules::Code code) { return std::string{words::source(code)}; },
+                                            [](rules::Code code) { return std::string{words::clears(code)}; }}));
     lift_ = entry.about;
     write(std::move(entry));
     begin_card();
@@ -30,8 +32,8 @@ void Cab::begin_card()
     is_whole_card_ = facts.first_of_type;
     card_ = words::lift_card(facts);
     point_ = 0;
-    count_ = "Laid this shift: " + std::to_string(desk::laid_this_shift(outside_.book)) + ", of this pipe " +
-             std::to_string(desk::laid_this_shift(outside_.book, pipe_));
+    count_ = say("Laid this shift: {}, of this pipe {}", desk::laid_this_shift(outside_.book),
+                 desk::laid_this_shift(outside_.book, pipe_));
 }
 
 // Before the load is up, point by point; the whole card for the first lift of a type.
@@ -42,7 +44,7 @@ void Cab::card(Sheet& sheet)
         return go(Page::lift); // which says what to do if a load hangs
     const bool asks = card_[point_].by_touch;
     CardView view;
-    view.plate = {true, false, "Hold point " + std::to_string(point_ + 1) + " of " + std::to_string(card_.size())};
+    view.plate = {true, false, say("Hold point {} of {}", point_ + 1, card_.size())};
     view.note = asks ? "Before you pick up" : "Spoken with the signaller when the load is up: read it now";
     view.points = {card_[point_]};
     view.options.push_back(
@@ -120,7 +122,7 @@ void Cab::load_up(Sheet& sheet)
         think();
     const bool known = !machine_.empty(), may_lift = known && decision_.may_lift();
     CardView view{{may_lift, true, may_lift ? "No touch until it is down" : "By the record a load hangs"},
-                  may_lift ? "On the signaller's signal, nobody inside the zone. " + count_
+                  may_lift ? say("On the signaller's signal, nobody inside the zone. {}", count_)
                   : known  ? "Set down safely, then stop."
                            : "If a load hangs, set it down safely, then stop.",
                   {},

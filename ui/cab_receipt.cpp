@@ -16,14 +16,15 @@ void Cab::receipt(Sheet& sheet)
 {
     const bool wide = sheet.width() > sheet.height();
     const double side = std::min(86.0, sheet.height() - title_height(sheet) - 12);
-    const Choice choice{"Stood down. Photograph this with a phone.",
-                        std::to_string(receipt_.head.seq) + " records, the last is " + short_head(receipt_.head.hash) +
-                            ". The picture proves later that nothing was taken out of the book.",
-                        {{"Photographed", "kept on a phone", figures::Sign::in_order}},
-                        false,
-                        "Not now",
-                        std::nullopt,
-                        wide ? side + 12 : 0};
+    const Choice choice{
+        "Stood down. Photograph this with a phone.",
+        say("{} records, the last is {}. The picture proves later that nothing was taken out of the book.",
+            receipt_.head.seq, short_head(receipt_.head.hash)),
+        {{"Photographed", "kept on a phone", figures::Sign::in_order}},
+        false,
+        "Not now",
+        std::nullopt,
+        wide ? side + 12 : 0};
     const auto pressed = ask(sheet, choice);
     draw_qr(sheet, to_text(receipt_),
             wide ? Box{sheet.width() - side - 6, 6, side, side}

@@ -13,8 +13,9 @@ void Cab::explain(Sheet& sheet)
     const auto naming = [&](const std::string& id) { return desk::shown_name(outside_.book, id); };
     const words::Sentence sentence = words::says(*explained_, question_, naming);
     const Choice choice{sentence.headline,
-                        sentence.detail + ". " + std::string{words::clears(explained_->code)} +
-                            ". Rule: " + std::string{words::source(explained_->code)} + ".",
+                        say("{}. {}. Rule: {}.", sentence.detail,
+                            words::in_language(std::string{words::clears(explained_->code)}),
+                            words::in_language(std::string{words::source(explained_->code)})),
                         {},
                         false,
                         "Back"};

@@ -20,7 +20,8 @@ Choice Cab::states_choice(const std::string& question) const
 {
     const Json it = model();
     Choice choice{question,
-                  "Look at the " + it.value("adjustment", std::string{"setting"}) + " itself, not at the screen.",
+                  say("Look at it itself, not at the screen: {}",
+                      words::in_language(it.value("adjustment", std::string{"setting"}))),
                   {},
                   false,
                   "Back"};
@@ -45,13 +46,13 @@ void Cab::look(Sheet& sheet)
 void Cab::step_of_move(Sheet& sheet)
 {
     const Json it = model();
-    std::vector<std::string> steps{"Park and support it: " + it.value("parked_as", std::string{"as the maker says"}),
-                                   "Isolate the machine: engine off, key out, safety lever up",
-                                   "Nobody beneath, nobody at the controls"};
+    std::vector<std::string> steps{
+        say("Park and support it: {}", words::in_language(it.value("parked_as", std::string{"as the maker says"}))),
+        "Isolate the machine: engine off, key out, safety lever up", "Nobody beneath, nobody at the controls"};
     for (const Json& each : it.value("setting_steps", Json::array()))
         steps.push_back(each.get<std::string>());
     const Choice choice{steps[std::min(step_, steps.size() - 1)],
-                        "Step " + std::to_string(step_ + 1) + " of " + std::to_string(steps.size()),
+                        say("Step {} of {}", step_ + 1, steps.size()),
                         {{"Done", "", figures::Sign::to_do}},
                         false,
                         "Leave it"};
@@ -102,7 +103,7 @@ void Cab::choose_second(Sheet& sheet)
 
 void Cab::second_look(Sheet& sheet)
 {
-    const Choice choice = states_choice(desk::shown_name(outside_.book, second_) + ": how does it stand?");
+    const Choice choice = states_choice(say("{}: how does it stand?", desk::shown_name(outside_.book, second_)));
     const auto pressed = ask(sheet, choice);
     if (!pressed)
         return;

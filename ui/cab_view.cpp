@@ -11,7 +11,7 @@
 #include "standing.hpp"
 
 #include <algorithm>
-#include <cstdio>
+#include <cmath>
 
 namespace cotter::ui {
 
@@ -31,11 +31,6 @@ std::optional<figures::Sign> sign_of_weight(Weight weight)
     return std::nullopt;
 }
 
-std::string plural(std::size_t count, const std::string& one)
-{
-    return std::to_string(count) + " " + one + (count == 1 ? "" : "s");
-}
-
 std::optional<double> number(const Figure& figure)
 {
     const auto* value = std::get_if<double>(&figure);
@@ -49,9 +44,8 @@ std::optional<figures::Figure> figure_of(const Finding& finding, const Question&
     if (finding.code == Code::setting_wrong && value) {
         const Item* attachment = find_item(question, Role::attachment);
         const State* state = state_named(*attachment->model, standing_of(question.setting_records).state);
-        char text[64];
-        std::snprintf(text, sizeof text, "\u00d8 %.0f: %lld to %lld", *value,
-                      static_cast<long long>(state->least->count()), static_cast<long long>(state->greatest->count()));
+        const std::string text =
+            say("\u00d8 {}: {} to {}", std::llround(*value), state->least->count(), state->greatest->count());
         return figures::range_line(*value, static_cast<double>(state->least->count()),
                                    static_cast<double>(state->greatest->count()), text, figure_width);
     }
@@ -59,10 +53,10 @@ std::optional<figures::Figure> figure_of(const Finding& finding, const Question&
         finding.unit == Unit::kilogram || finding.unit == Unit::millimetre || finding.unit == Unit::newton_metre;
     if (!value || !limit || !drawn)
         return std::nullopt;
-    return figures::limit_line(*value, *limit,
-                               words::whole(*value) + " of " +
-                                   words::amount(finding.limit, finding.unit, words::Rounding::down),
-                               figure_width);
+    return figures::limit_line(
+        *value, *limit,
+        say("{} of {}", words::whole(*value), words::amount(finding.limit, finding.unit, words::Rounding::down)),
+        figure_width);
 }
 
 bool waits(const Finding& finding, const std::vector<Finding>& all)
@@ -138,12 +132,12 @@ std::optional<Row> load_row_in_order(const Question& question, const std::vector
     if (!rated)
         return std::nullopt;
     const double limit = static_cast<double>(rated->count());
-    const std::string reach = words::metres(radius->count()) + ": " + words::whole(*load) + " of " +
-                              words::whole(limit, words::Rounding::down) + " kg";
+    const std::string reach = say("{}: {} of {} kg", words::metres(radius->count()), words::whole(*load),
+                                  words::whole(limit, words::Rounding::down));
     return Row{figures::Sign::in_order,
                "Load inside both ratings",
-               "Attachment " + words::whole(*hanging) + " of " +
-                   words::whole(static_cast<double>(attachment->plate->count())) + " kg",
+               say("Attachment {} of {} kg", words::whole(*hanging),
+                   words::whole(static_cast<double>(attachment->plate->count()))),
                "",
                figures::limit_line(*load, limit, reach, figure_width),
                ""};
@@ -163,7 +157,7 @@ void add_rows(CabSheet& sheet, const Question& question, const std::vector<Findi
             if (words::waits_for(later.code, ordered.shown[i].code) &&
                 (i == 0 || !words::waits_for(later.code, ordered.shown[0].code))) {
                 Row row = row_of(later, question, naming);
-                add({std::nullopt, "then: " + row.headline, row.detail, row.rule, std::nullopt, ""}, later);
+                add({std::nullopt, say("then: {}", row.headline), row.detail, row.rule, std::nullopt, ""}, later);
             }
     }
     if (auto row = load_row_in_order(question, findings))
@@ -179,10 +173,10 @@ std::string count_line(const std::vector<Finding>& findings)
         case Weight::caution: ++cautions; break;
         case Weight::note: break;
         }
-    std::string line = stops > 0 ? plural(stops, "stop") : "No stop";
+    std::string line = stops > 0 ? say_many(stops, "{} stop", "{} stops") : say("No stop");
     if (after > 0)
-        line += ", and " + std::to_string(after) + " after " + (stops == 1 ? "it" : "them");
-    return cautions > 0 ? line + " \u00b7 " + plural(cautions, "caution") : line;
+        line = say_many(after, "{1}, and {0} after", "{1}, and {0} after", line);
+    return cautions > 0 ? line + " \u00b7 " + say_many(cautions, "{} caution", "{} cautions") : line;
 }
 
 double count(Known<Millimetres> length) { return length ? static_cast<double>(length->count()) : 0; }
@@ -256,8 +250,8 @@ void add_what_may_be_lifted(CabSheet& sheet, const Outside& outside, const Quest
     const std::string until = question.shift && question.shift->end
                                   ? words::clock_time(desk::local_minutes(*question.shift->end, zone))
                                   : "?";
-    sheet.under = {sheet.pipe + (sheet.has_setting ? ", set to " + standing.state.value_or("?") : ""),
-                   "Standing at mark " + place + ", until " + until,
+    sheet.under = {sheet.has_setting ? say("{}, set to {}", sheet.pipe, standing.state.value_or("?")) : sheet.pipe,
+                   say("Standing at mark {}, until {}", place, until),
                    "On the signaller's signal, nobody inside the zone"};
 }
 

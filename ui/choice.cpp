@@ -33,8 +33,8 @@ Grid grid_for(const Choice& choice, double width, double top, double bottom)
 bool draw_option(Sheet& sheet, const Choice::Option& option, const Box& box)
 {
     if (option.more.empty())
-        return sheet.button(option.words, box, option.sign);
-    const bool pressed = sheet.target(option.words, box);
+        return sheet.button(option.words, box, option.sign, option.chosen);
+    const bool pressed = sheet.target(option.words, box, option.chosen);
     if (option.sign)
         sheet.sign(*option.sign, box.x + box.w - 5, box.y + 5, 6);
     const double used =

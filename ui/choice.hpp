@@ -14,6 +14,7 @@ struct Choice {
     struct Option {
         std::string words, more;
         std::optional<figures::Sign> sign;
+        bool chosen = false; // it stands so now
     };
     std::vector<Option> options;
     bool apart = false; // opposites: the gap between them is wider

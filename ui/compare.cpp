@@ -36,7 +36,7 @@ void Compare::list(Sheet& sheet)
     Choice choice{"What was typed, and not compared yet", "", {}, false, "Back"};
     for (const desk::Typed& each : all_)
         choice.options.push_back({each.name,
-                                  what_it_is(each) + ", typed by " + desk::shown_name(outside_.book, each.by) +
+                                  say("{}, typed by {}", what_it_is(each), desk::shown_name(outside_.book, each.by)) +
                                       (each.pages.empty() ? ", no picture" : ""),
                                   std::nullopt});
     if (all_.empty())
@@ -54,7 +54,7 @@ void Compare::list(Sheet& sheet)
 void Compare::who(Sheet& sheet)
 {
     Choice choice{"Who compares it?",
-                  "Another than " + desk::shown_name(outside_.book, typed_.by) + ", who typed it.",
+                  say("Another than {}, who typed it.", desk::shown_name(outside_.book, typed_.by)),
                   {},
                   false,
                   "Back"};
@@ -149,7 +149,7 @@ void Compare::lines(Sheet& sheet, const Box& box)
 
 void Compare::buttons(Sheet& sheet, double y)
 {
-    const double gap = 3, w = (sheet.width() - 6 * gap) / 5, h = bare.target + 2;
+    const double gap = 3, w = (sheet.width() - 6 * gap) / 5, h = at_desk().target + 2;
     double x = gap;
     const auto button = [&](const char* words, std::optional<figures::Sign> sign = std::nullopt) {
         const bool pressed = sheet.button(words, {x, y, w, h}, sign);
@@ -186,7 +186,7 @@ void Compare::proved()
 void Compare::beside(Sheet& sheet)
 {
     sheet.fill({0, 0, sheet.width(), sheet.height()}, colours().ground);
-    const double bottom = sheet.height() - title_height(sheet) - bare.target - 4, h = bottom - head_mm;
+    const double bottom = sheet.height() - title_height(sheet) - at_desk().target - 4, h = bottom - head_mm;
     const bool wide = !sheet.is_narrow();
     const Box left{0, head_mm, wide ? sheet.width() * 0.55 : sheet.width(), wide ? h : h * 0.5};
     page(sheet, left);
@@ -194,7 +194,7 @@ void Compare::beside(Sheet& sheet)
           wide ? Box{left.w, head_mm, sheet.width() - left.w, h} : Box{0, head_mm + left.h, sheet.width(), h - left.h});
     sheet.fill({0, 0, sheet.width(), head_mm}, colours().ground);
     sheet.wrapped({4, 3.8, sheet.width() - 8, 0}, Letter::heading, typed_.name, 1);
-    sheet.fill({0, bottom, sheet.width(), bare.target + 4}, colours().ground);
+    sheet.fill({0, bottom, sheet.width(), at_desk().target + 4}, colours().ground);
     buttons(sheet, bottom + 1);
     ui::draw(sheet, title_block(outside_, "COMPARES", second_));
 }
@@ -202,8 +202,8 @@ void Compare::beside(Sheet& sheet)
 void Compare::not_alike(Sheet& sheet)
 {
     if (ask(sheet, {"It stays unproved, and no lift rests on it",
-                    "Tell who typed it: " + desk::shown_name(outside_.book, typed_.by) +
-                        ". The correction is a record of its own; then it is compared again.",
+                    say("Tell who typed it: {}. The correction is a record of its own; then it is compared again.",
+                        desk::shown_name(outside_.book, typed_.by)),
                     {{"Understood", "", std::nullopt}},
                     false,
                     ""}))

@@ -225,13 +225,13 @@ void Sheet::draw(const figures::Mark& mark, double x, double y)
 
 void Sheet::draw(const figures::Label& label, double x, double y)
 {
-    const Letter letter = label.lettering ? Letter::drawing : label.capital > 3 ? Letter::bold : Letter::second;
+    const Lettering letter{label.lettering ? Letter::drawing : label.capital > 3 ? Letter::bold : Letter::second, true};
     const double share = label.align == figures::Align::left ? 0 : label.align == figures::Align::right ? 1 : 0.5;
     const double wide = width_of(letter, label.text), high = capital_mm(letter);
     const double left = x + label.at.x - wide * share, top = y + label.at.y - high;
     if (label.breaks_lines)
         fill({left - 0.6, top - 0.6, wide + 1.2, high + 1.2}, colours().sheet);
-    text(left, top, letter, label.text, letter == Letter::second ? colours().second : colours().ink);
+    text(left, top, letter, label.text, letter.letter == Letter::second ? colours().second : colours().ink);
 }
 
 void Sheet::figure(const figures::Figure& figure, double x, double y)

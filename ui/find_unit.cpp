@@ -67,11 +67,14 @@ void FindUnit::add_unit(const desk::BoardRow& row)
 {
     const auto naming = [&](const std::string& id) { return desk::shown_name(outside_.book, id); };
     lines_.push_back({true, std::nullopt, row.label + (row.model.empty() ? "" : " \u00b7 " + row.model), ""});
-    lines_.push_back({false, sign_of(row), row.kind + (row.setting.empty() ? "" : ", set to " + row.setting),
-                      (row.latest ? "in date to " + words::long_day(*row.latest) : "no examination on record") +
-                          (row.evidence_here ? ", copy here" : ", no copy here") + " \u00b7 " +
-                          (row.place.empty() ? "where is not known" : desk::shown_name(outside_.book, row.place)) +
-                          " \u00b7 " + row.owner});
+    lines_.push_back(
+        {false, sign_of(row),
+         row.setting.empty() ? words::in_language(row.kind)
+                             : say("{}, set to {}", words::in_language(row.kind), row.setting),
+         (row.latest ? say("in date to {}", words::long_day(*row.latest)) : say("no examination on record")) + ", " +
+             say(row.evidence_here ? "copy here" : "no copy here") + " \u00b7 " +
+             (row.place.empty() ? say("where is not known") : desk::shown_name(outside_.book, row.place)) + " \u00b7 " +
+             row.owner});
     for (const rules::Finding& each : row.findings) {
         const words::Sentence sentence = words::says(each, {}, naming);
         const auto weighs = weight(each.code);
@@ -79,7 +82,8 @@ void FindUnit::add_unit(const desk::BoardRow& row)
                           weighs == rules::Weight::stop      ? std::optional{figures::Sign::stop}
                           : weighs == rules::Weight::caution ? std::optional{figures::Sign::warning}
                                                              : std::nullopt,
-                          sentence.headline, sentence.detail + ". " + std::string{words::clears(each.code)}});
+                          sentence.headline,
+                          sentence.detail + ". " + words::in_language(std::string{words::clears(each.code)})});
     }
 }
 
@@ -97,13 +101,13 @@ void FindUnit::look()
         if (plain(each.tag).starts_with(wanted) && found++ < enough)
             add_unit(each);
     if (lines_.empty())
-        lines_.push_back({false, std::nullopt, "No tag in this book begins with " + asked_,
+        lines_.push_back({false, std::nullopt, say("No tag in this book begins with {}", asked_),
                           "Read the plate again, or record the unit before anything hangs on it."});
 }
 
 void FindUnit::draw(Sheet& sheet)
 {
-    const auto pressed = reading_.draw(sheet, "Tag " + asked_, lines_, {"Back"});
+    const auto pressed = reading_.draw(sheet, say("Tag {}", asked_), lines_, {"Back"});
     if (pressed.button == "Back")
         is_open_ = false;
     ui::draw(sheet, title_block(outside_, "READ ONLY", ""));

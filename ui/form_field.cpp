@@ -75,8 +75,8 @@ std::string FormField::range_in_words() const
     if (!schema_.contains("minimum"))
         return "";
     const desk::FieldUnit unit = desk::unit_of(field_);
-    return desk::number_text(schema_["minimum"].get<std::int64_t>(), unit.power) + " to " +
-           desk::number_text(schema_["maximum"].get<std::int64_t>(), unit.power) + " " + unit.text;
+    return say("{} to {} {}", words::decimal(desk::number_text(schema_["minimum"].get<std::int64_t>(), unit.power)),
+               words::decimal(desk::number_text(schema_["maximum"].get<std::int64_t>(), unit.power)), unit.text);
 }
 
 FormField::Left FormField::number(Sheet& sheet)
@@ -92,7 +92,7 @@ FormField::Left FormField::number(Sheet& sheet)
     const auto typed = desk::whole(pad_.typed, unit.power, desk::Rounding::none);
     if (typed && least <= *typed && *typed <= greatest)
         return take(*typed);
-    said_ = "Accepted is " + range_in_words();
+    said_ = say("Accepted is {}", range_in_words());
     return Left::nothing;
 }
 
@@ -108,7 +108,7 @@ FormField::Left FormField::date(Sheet& sheet)
     const std::string typed_day = t.size() == 8 ? t.substr(0, 4) + "-" + t.substr(4, 2) + "-" + t.substr(6) : "";
     if (rules::parse_day(typed_day))
         return take(typed_day);
-    said_ = "That is no day. " + hint;
+    said_ = say("That is no day. {}", words::in_language(hint));
     return Left::nothing;
 }
 

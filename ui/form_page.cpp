@@ -1,5 +1,6 @@
 #include "form_page.hpp"
 
+#include "foot.hpp"
 #include "form_words.hpp"
 #include "title_block.hpp"
 
@@ -11,7 +12,9 @@ using records::Json;
 
 namespace {
 
-constexpr double form_line_mm = 16, inset = 4;
+constexpr double inset = 4;
+
+double line_mm() { return at_desk().target + 6; }
 
 bool is_part(const Json& schema)
 {
@@ -82,7 +85,7 @@ std::vector<FormPage::Line> FormPage::lines() const
         const bool filled = is_part(inner) && !now.is_array() && !value.is_null();
         all.push_back(
             {key, name,
-             filled ? std::to_string(value.size()) + " filled in" : value_in_words(outside_.book, inner, key, value),
+             filled ? words::say("{} filled in", value.size()) : value_in_words(outside_.book, inner, key, value),
              &inner, (needed && value.is_null()) || (!value.is_null() && lacks_something(inner, value))});
     };
     if (is_list(schema))
@@ -179,10 +182,10 @@ void FormPage::take_out()
 // What of it is inside the area can be pressed, where that is enough for a finger.
 void FormPage::draw_line(Sheet& sheet, const Line& line, const Box& box, const Box& area)
 {
-    const double top = std::max(box.y, area.y), bottom = std::min(box.y + box.h, area.y + area.h) - bare.gap;
+    const double top = std::max(box.y, area.y), bottom = std::min(box.y + box.h, area.y + area.h) - at_desk().gap;
     const double half = sheet.is_narrow() ? box.w * 0.5 : box.w * 0.55;
     ImGui::PushID(line.key.c_str());
-    if (bottom - top >= bare.target && sheet.target(line.name, {box.x, top, box.w, bottom - top}))
+    if (bottom - top >= at_desk().target && sheet.target(line.name, {box.x, top, box.w, bottom - top}))
         open(line);
     ImGui::PopID();
     if (line.needed)
@@ -196,10 +199,10 @@ void FormPage::list(Sheet& sheet, const Box& area)
 {
     const std::vector<Line> all = lines();
     const double said = said_.empty() ? 0 : 4 + 6.2 * sheet.lines_of(Letter::bold, said_, area.w - 16);
-    const double whole = said + static_cast<double>(all.size()) * form_line_mm + bare.gap;
+    const double whole = said + static_cast<double>(all.size()) * line_mm() + at_desk().gap;
     TouchScroll& scroll = scrolls_.back();
     touch_scroll(scroll, sheet.theme(), area, sheet.theme().px(whole - area.h));
-    double y = area.y + bare.gap - static_cast<double>(scroll.at) / sheet.theme().px_per_mm();
+    double y = area.y + at_desk().gap - static_cast<double>(scroll.at) / sheet.theme().px_per_mm();
     sheet.clip(area);
     if (!said_.empty()) {
         sheet.sign(figures::Sign::stop, area.x + 8, y + 5, 7);
@@ -207,41 +210,37 @@ void FormPage::list(Sheet& sheet, const Box& area)
     }
     y += said;
     for (const Line& each : all) {
-        const Box box{area.x + inset, y, area.w - 2 * inset, form_line_mm};
-        y += form_line_mm;
-        if (box.y < area.y + area.h && box.y + form_line_mm > area.y)
+        const Box box{area.x + inset, y, area.w - 2 * inset, line_mm()};
+        y += line_mm();
+        if (box.y < area.y + area.h && box.y + line_mm() > area.y)
             draw_line(sheet, each, box, area);
     }
     sheet.clip_no_more();
 }
 
-FormPage::Left FormPage::buttons(Sheet& sheet)
+std::vector<std::string> FormPage::buttons() const
 {
-    const double y = sheet.height() - title_height(sheet) - foot_mm + 1, h = foot_mm - 2;
-    double x = inset;
-    const auto button = [&](const std::string& words) {
-        const double w = std::max(30.0, sheet.width_of(Letter::text, words) + 10);
-        const bool pressed = sheet.button(words, {x, y, w, h});
-        x += w + 3;
-        return pressed;
-    };
-    const bool back = button(path_.empty() ? "Leave it" : "Back");
+    std::vector<std::string> all{path_.empty() ? "Leave it" : "Back"};
     const bool in_list = is_list(schema_here());
-    const bool is_item =
-        !path_.empty() && !in_list &&
-        std::all_of(path_.back().begin(), path_.back().end(), [](char c) { return '0' <= c && c <= '9'; });
-    const bool adds = in_list && button("Add"), takes_out = is_item && button("Take it out");
-    if (path_.empty() && button(done_))
-        return Left::done;
-    if (adds)
+    if (in_list)
+        all.emplace_back("Add");
+    if (!path_.empty() && !in_list &&
+        std::all_of(path_.back().begin(), path_.back().end(), [](char c) { return '0' <= c && c <= '9'; }))
+        all.emplace_back("Take it out");
+    if (path_.empty())
+        all.push_back(done_);
+    return all;
+}
+
+FormPage::Left FormPage::press(const std::string& word)
+{
+    if (word == "Add")
         add();
-    else if (takes_out)
+    else if (word == "Take it out")
         take_out();
-    else if (back && path_.empty())
-        return Left::back;
-    else if (back)
+    else if (word == "Back")
         go_up();
-    return Left::nothing;
+    return word.empty() ? Left::nothing : word == done_ ? Left::done : word == "Leave it" ? Left::back : Left::nothing;
 }
 
 FormPage::Left FormPage::draw(Sheet& sheet, const std::string& person)
@@ -254,15 +253,9 @@ FormPage::Left FormPage::draw(Sheet& sheet, const std::string& person)
             field_.reset();
         return Left::nothing;
     }
-    sheet.fill({0, 0, sheet.width(), sheet.height()}, colours().ground);
-    const Box area{0, head_mm, sheet.width(), sheet.height() - head_mm - foot_mm - title_height(sheet)};
-    sheet.fill(area, colours().sheet);
-    list(sheet, area);
-    const double w = sheet.width() - 2 * inset;
-    sheet.wrapped({inset, 3.8, w, 0}, Letter::heading, sheet.cut(Letter::heading, place(), w, 1), 1);
-    sheet.line(0, area.y, sheet.width(), area.y, thin_mm);
-    sheet.line(0, area.y + area.h, sheet.width(), area.y + area.h, thin_mm);
-    const Left left = buttons(sheet);
+    const std::vector<std::string> words = buttons();
+    list(sheet, begin_page(sheet, place(), words));
+    const Left left = press(draw_foot(sheet, words));
     ui::draw(sheet, title_block(outside_, "WRITES", person));
     return left;
 }

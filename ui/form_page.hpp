@@ -44,7 +44,8 @@ private:
     void put(const std::string& key, records::Json value);
     void add();
     void take_out();
-    Left buttons(Sheet& sheet);
+    std::vector<std::string> buttons() const;
+    Left press(const std::string& word);
     void go_up();
 
     const Outside& outside_;

@@ -12,7 +12,7 @@ using records::Json;
 
 std::string name_of(const Json& schema, const std::string& field)
 {
-    std::string name = schema.value("description", field);
+    std::string name = words::in_language(schema.value("description", field));
     if (!name.empty() && 'a' <= name[0] && name[0] <= 'z')
         name[0] = static_cast<char>(name[0] - 'a' + 'A');
     return name;
@@ -31,7 +31,7 @@ std::string text_in_words(const records::Book& book, const Json& schema, const s
     if (schema.contains("x-refers"))
         return id_in_words(book, schema, text);
     const auto day = schema.value("format", "") == "date" ? rules::parse_day(text) : std::nullopt;
-    return day ? words::long_day(*day) : schema.contains("enum") ? kind_in_words(text) : text;
+    return day ? words::long_day(*day) : schema.contains("enum") ? words::in_language(kind_in_words(text)) : text;
 }
 
 std::string list_in_words(const records::Book& book, const Json& schema, const Json& list)
@@ -39,7 +39,7 @@ std::string list_in_words(const records::Book& book, const Json& schema, const J
     std::string line;
     for (const Json& each : list)
         if (each.is_structured())
-            return std::to_string(list.size()) + (list.size() == 1 ? " line" : " lines");
+            return say_many(list.size(), "{} line", "{} lines");
         else
             line += (line.empty() ? "" : ", ") + value_in_words(book, schema.value("items", Json::object()), "", each);
     return line;
@@ -65,7 +65,7 @@ std::string object_in_words(const records::Book& book, const Json& schema, const
 std::string value_in_words(const records::Book& book, const Json& schema, const std::string& field, const Json& value)
 {
     if (value.is_boolean())
-        return value.get<bool>() ? "yes" : "no";
+        return say(value.get<bool>() ? "yes" : "no");
     if (value.is_number_integer())
         return desk::with_unit(field, value.get<std::int64_t>());
     if (value.is_string())

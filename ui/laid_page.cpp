@@ -2,6 +2,7 @@
 
 #include "amounts.hpp"
 #include "dimension.hpp"
+#include "foot.hpp"
 #include "number_text.hpp"
 #include "title_block.hpp"
 
@@ -11,21 +12,21 @@ namespace {
 
 constexpr double line_height_mm = 22, text_left = 14;
 
-std::string in_metres(std::int64_t mm) { return desk::number_text(mm, 3) + " m"; }
+std::string in_metres(std::int64_t mm) { return words::decimal(desk::number_text(mm, 3)) + " m"; }
 
 std::string how_it_lies(const desk::LaidPipe& laid)
 {
     std::string text = words::short_day(laid.day);
     if (laid.invert_mm)
-        text += " \u00b7 invert " + in_metres(*laid.invert_mm);
+        text += " \u00b7 " + say("invert {}", in_metres(*laid.invert_mm));
     if (const auto above = laid.above_planned_mm())
         text += ", " + words::from_planned(*above);
     if (laid.is_level_within() == false)
-        text += ", outside the drawing's " + std::to_string(*laid.level_tolerance_mm) + " mm";
+        text += ", " + say("outside the drawing's {} mm", *laid.level_tolerance_mm);
     if (!laid.bedding.empty())
         text += " \u00b7 " + laid.bedding;
     if (laid.gasket_seen)
-        text += *laid.gasket_seen ? " \u00b7 gasket seen" : " \u00b7 gasket not seen in its place";
+        text += " \u00b7 " + say(*laid.gasket_seen ? "gasket seen" : "gasket not seen in its place");
     return text;
 }
 
@@ -44,18 +45,18 @@ void LaidPage::draw_line(Sheet& sheet, const desk::LaidPipe& laid, const Box& bo
     const double w = box.w - text_left - 4, half = sheet.is_narrow() ? w : w * 0.55;
     if (!laid.is_in_order())
         sheet.sign(figures::Sign::stop, box.x + 7.5, box.y + 5, 7);
-    const std::string head = desk::shown_name(outside_.book, laid.pipe) + " at " + in_metres(laid.chainage_mm) +
+    const std::string head = say("{} at {}", desk::shown_name(outside_.book, laid.pipe), in_metres(laid.chainage_mm)) +
                              (laid.run.empty() ? "" : ", " + laid.run);
     sheet.wrapped({box.x + text_left, box.y + 2, half, 0}, Letter::bold, sheet.cut(Letter::bold, head, half, 1), 1);
     sheet.wrapped({box.x + text_left, box.y + 8.4, half, 0}, Letter::second,
                   sheet.cut(Letter::second, how_it_lies(laid), half, 2), 2, colours().second);
     if (laid.joint_mm && laid.joint_greatest_mm && !sheet.is_narrow())
-        sheet.figure(figures::range_line(
-                         static_cast<double>(*laid.joint_mm), static_cast<double>(laid.joint_least_mm.value_or(0)),
-                         static_cast<double>(*laid.joint_greatest_mm),
-                         std::to_string(*laid.joint_mm) + " mm, " + std::to_string(laid.joint_least_mm.value_or(0)) +
-                             " to " + std::to_string(*laid.joint_greatest_mm),
-                         w - half),
+        sheet.figure(figures::range_line(static_cast<double>(*laid.joint_mm),
+                                         static_cast<double>(laid.joint_least_mm.value_or(0)),
+                                         static_cast<double>(*laid.joint_greatest_mm),
+                                         say("{} mm, {} to {}", *laid.joint_mm, laid.joint_least_mm.value_or(0),
+                                             *laid.joint_greatest_mm),
+                                         w - half),
                      box.x + text_left + half, box.y + 4);
     sheet.line(box.x, box.y + box.h, box.x + box.w, box.y + box.h, thin_mm, colours().rule);
 }
@@ -85,20 +86,13 @@ bool LaidPage::draw(Sheet& sheet)
         return true;
     }
     look();
-    sheet.fill({0, 0, sheet.width(), sheet.height()}, colours().ground);
-    const Box area{0, head_mm, sheet.width(), sheet.height() - head_mm - foot_mm - title_height(sheet)};
-    sheet.fill(area, colours().sheet);
-    list(sheet, area);
-    sheet.wrapped({4, 3.8, sheet.width() - 8, 0}, Letter::heading,
-                  "Laid pipes: " + std::to_string(laid_.size()) + " in the log", 1);
-    sheet.line(0, area.y, sheet.width(), area.y, thin_mm);
-    sheet.line(0, area.y + area.h, sheet.width(), area.y + area.h, thin_mm);
-    const double y = area.y + area.h + 1;
-    const bool back = sheet.button("Back", {bare.gap, y, 34, foot_mm - 2});
-    if (sheet.button("Log a pipe", {bare.gap + 37, y, 50, foot_mm - 2}))
+    const std::vector<std::string> buttons{"Back", "Log a pipe"};
+    list(sheet, begin_page(sheet, say("Laid pipes: {} in the log", laid_.size()), buttons));
+    const std::string pressed = draw_foot(sheet, buttons);
+    if (pressed == "Log a pipe")
         record_.emplace(outside_, "pipe_laid");
     ui::draw(sheet, title_block(outside_, "SUPERVISOR", ""));
-    return !back;
+    return pressed != "Back";
 }
 
 } // namespace cotter::ui

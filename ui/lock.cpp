@@ -104,10 +104,10 @@ PinPad::Words Lock::words() const
     const std::string name = desk::shown_name(outside_.book, person_);
     switch (asked_) {
     case Asked::chosen:
-        return {name + ": choose a PIN", said_.empty() ? "Six digits that nobody else knows." : said_, {"Back"}};
-    case Asked::again: return {name + ": the same PIN once more", said_, {"Back"}};
-    case Asked::locked: return {"Locked. " + name + ": your PIN", said_, {"Somebody else", "Stop a unit"}};
-    default: return {name + ": your PIN", said_, {"Back", "Stop a unit"}};
+        return {say("{}: choose a PIN", name), said_.empty() ? "Six digits that nobody else knows." : said_, {"Back"}};
+    case Asked::again: return {say("{}: the same PIN once more", name), said_, {"Back"}};
+    case Asked::locked: return {say("Locked. {}: your PIN", name), said_, {"Somebody else", "Stop a unit"}};
+    default: return {say("{}: your PIN", name), said_, {"Back", "Stop a unit"}};
     }
 }
 
@@ -115,7 +115,7 @@ Lock::Left Lock::draw(Sheet& sheet)
 {
     if (asked_ == Asked::none) {
         std::size_t page = 0;
-        const Choice choice{desk::shown_name(outside_.book, person_) + " has no PIN yet",
+        const Choice choice{say("{} has no PIN yet", desk::shown_name(outside_.book, person_)),
                             "A supervisor, manager or appointed person sets one: Site, People, Set a PIN.",
                             {},
                             false,

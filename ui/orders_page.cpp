@@ -16,7 +16,7 @@ constexpr int quarter = 13; // weeks
 
 std::string day_or(const std::optional<rules::Day>& day, const char* without)
 {
-    return day ? words::short_day(*day) : without;
+    return day ? words::short_day(*day) : say(without);
 }
 
 std::string joined(const std::vector<std::string>& all, const char* with = ", ")
@@ -29,12 +29,12 @@ std::string joined(const std::vector<std::string>& all, const char* with = ", ")
 
 std::string site_of(const records::Book& book, const desk::Order& order)
 {
-    return order.site.empty() ? "site not known" : desk::shown_name(book, order.site);
+    return order.site.empty() ? say("site not known") : desk::shown_name(book, order.site);
 }
 
 std::string hire_of(const desk::Order& order)
 {
-    return "first use " + day_or(order.first_use, "not known") + ", to " + day_or(order.end, "an end not known");
+    return say("first use {}, to {}", day_or(order.first_use, "not known"), day_or(order.end, "an end not known"));
 }
 
 } // namespace
@@ -71,8 +71,8 @@ void OrdersPage::orders(Sheet& sheet)
         const bool is_open = pipes.empty() || each.hitch.empty() || !each.end || !each.first_use;
         lines.push_back({false, is_open ? std::optional{Sign::warning} : std::nullopt, each.id + ": " + each.customer,
                          site_of(outside_.book, each) + " \u00b7 " + hire_of(each) + " \u00b7 " +
-                             (pipes.empty() ? "sizes not known" : joined(pipes)) + " \u00b7 hitch " +
-                             (each.hitch.empty() ? "not known" : each.hitch),
+                             (pipes.empty() ? say("sizes not known") : joined(pipes)) + " \u00b7 " +
+                             say("hitch {}", each.hitch.empty() ? say("not known") : each.hitch),
                          "Units"});
     }
     if (lines.empty())
@@ -97,17 +97,18 @@ ReadLine OrdersPage::line_of(const desk::OrderUnit& unit, const desk::Order& ord
     const auto naming = [&](const std::string& id) { return desk::shown_name(outside_.book, id); };
     std::vector<std::string> says;
     if (!unit.headplate.empty())
-        says.push_back(unit.headplate + ". Change it before the wagon leaves.");
+        says.push_back(say("{}. Change it before the wagon leaves.", unit.headplate));
     for (const auto* list : {&unit.stops, &unit.cautions})
         for (const rules::Finding& each : *list) {
             const words::Sentence sentence = words::says(each, unit.question, naming);
             says.push_back(sentence.headline + (sentence.detail.empty() ? "" : ": " + sentence.detail) + ". " +
-                           std::string{words::clears(each.code)} + ".");
+                           words::in_language(std::string{words::clears(each.code)}) + ".");
         }
     const bool chosen = std::find(order.units.begin(), order.units.end(), unit.unit) != order.units.end();
     return {false, unit.would_do() ? unit.cautions.empty() ? Sign::in_order : Sign::warning : Sign::stop,
             unit.label + (unit.model.empty() ? "" : " \u00b7 " + unit.model) +
-                (unit.setting.empty() ? "" : " \u00b7 set to " + unit.setting) + (chosen ? " \u00b7 chosen" : ""),
+                (unit.setting.empty() ? "" : " \u00b7 " + say("set to {}", unit.setting)) +
+                (chosen ? " \u00b7 " + say("chosen") : ""),
             says.empty() ? "Would do as it stands" : joined(says, " "), ""};
 }
 
@@ -125,10 +126,10 @@ std::vector<ReadLine> OrdersPage::lines_of(const desk::Order& order) const
         std::vector<std::string> says;
         for (const desk::PipeNeeds& each : needs)
             says.push_back(desk::shown_name(outside_.book, each.pipe) + ": " +
-                           (each.states.empty() ? "no setting serves it" : joined(each.states, " or ")));
+                           (each.states.empty() ? say("no setting serves it") : joined(each.states, " / ")));
         const bool two = desk::needs_two_states(needs);
         lines.push_back({false, two ? std::optional{Sign::warning} : std::nullopt,
-                         unit.model + (two ? ": these sizes need two settings" : ""), joined(says)});
+                         two ? say("{}: these sizes need two settings", unit.model) : unit.model, joined(says)});
     }
     return lines;
 }
@@ -152,10 +153,9 @@ void OrdersPage::weeks(Sheet& sheet)
     std::vector<ReadLine> lines;
     for (const desk::Week& each : weeks_)
         lines.push_back({false, each.is_short() ? std::optional{Sign::warning} : std::nullopt,
-                         "Week from " + words::short_day(each.monday),
-                         std::to_string(each.in_date) + " attachments in date to its end, " +
-                             std::to_string(each.wanted) + " wanted by orders" +
-                             (each.is_short() ? ": short. Have one examined, or hire one in" : "")});
+                         say("Week from {}", words::short_day(each.monday)),
+                         say("Attachments in date to its end: {}. Wanted by orders: {}.", each.in_date, each.wanted) +
+                             (each.is_short() ? " " + say("Short: have one examined, or hire one in.") : "")});
     const auto pressed = reading_.draw(sheet, "The coming quarter", lines, {"Back"});
     if (pressed.button == "Back")
         go(Page::orders);

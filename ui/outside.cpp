@@ -1,7 +1,5 @@
 #include "outside.hpp"
 
-#include "theme.hpp"
-
 namespace cotter::ui {
 
 std::string looked_at(const Outside& outside)
@@ -9,13 +7,11 @@ std::string looked_at(const Outside& outside)
     return std::to_string(outside.book.state().head.seq) + " " + std::to_string(outside.now().count() / 60);
 }
 
-void turn_sheet(const Outside& outside)
+void choose_looks(const Outside& outside, const Looks& chosen)
 {
-    set_night(!is_night());
-    if (outside.keep_night)
-        outside.keep_night(is_night());
+    set_looks(chosen);
+    if (outside.keep_looks)
+        outside.keep_looks(looks());
 }
-
-std::string sheet_to_turn_to() { return is_night() ? "Day sheet" : "Night sheet"; }
 
 } // namespace cotter::ui

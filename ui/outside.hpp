@@ -3,6 +3,7 @@
 // What the program gives the screens: the book, the clock, and a hand to write with.
 
 #include "compat.hpp"
+#include "looks.hpp"
 #include "picture.hpp"
 #include "receipt.hpp"
 #include "work.hpp"
@@ -31,15 +32,14 @@ struct Outside {
     std::function<ImTextureID(const Picture&)> texture = {};                        // the window's own; one at a time
     std::function<std::string()> print_day = {}; // this site's day as a page; gives the file's name. Empty: no printing
     std::function<std::string()> notice = {};    // what the site should know of the device; "" for nothing
-    std::function<void(bool night)> keep_night = {}; // for the next start
-    Signing signing = {};                            // the app's own (lock.hpp)
+    std::function<void(const Looks&)> keep_looks = {}; // for the next start
+    Signing signing = {};                              // the app's own (lock.hpp)
 };
 
 // What a page was worked out from: the newest record and the minute. Another one, and it is worked out anew.
 std::string looked_at(const Outside& outside);
 
-// From the day sheet to the night sheet, or back.
-void turn_sheet(const Outside& outside);
-std::string sheet_to_turn_to(); // "Night sheet" or "Day sheet"
+// Chosen from now on, and kept for the next start.
+void choose_looks(const Outside& outside, const Looks& looks);
 
 } // namespace cotter::ui

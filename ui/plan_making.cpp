@@ -58,9 +58,8 @@ std::string said_of_work(const records::Book& book, const Json& body)
         marks += (marks.empty() ? "" : ", ") + each.at("id").get<std::string>();
     for (const std::string each : body.at("pipes"))
         pipes += (pipes.empty() ? "" : ", ") + desk::shown_name(book, each);
-    return "Marks " + marks + " \u00b7 " + pipes + " \u00b7 up to " + std::to_string(body.value("greatest_kg", 0)) +
-           " kg at " + std::to_string(body.value("greatest_radius_mm", 0)) + " mm \u00b7 nobody inside " +
-           std::to_string(body.value("zone_mm", 0)) + " mm";
+    return say("Marks {} \u00b7 {} \u00b7 up to {} kg at {} mm \u00b7 nobody inside {} mm", marks, pipes,
+               body.value("greatest_kg", 0), body.value("greatest_radius_mm", 0), body.value("zone_mm", 0));
 }
 
 } // namespace
@@ -116,8 +115,8 @@ void PlanPage::begin(const std::string& person)
 {
     planner_ = person;
     const Json schema = is_delivery_ ? schema_of_delivery() : schema_of_typed();
-    form_.emplace(outside_, is_delivery_ ? desk::label_of(outside_.book, id_) + ": unloading" : "Lift plan", schema,
-                  fields_of(schema, plan_), "Work it out");
+    form_.emplace(outside_, is_delivery_ ? say("{}: unloading", desk::label_of(outside_.book, id_)) : "Lift plan",
+                  schema, fields_of(schema, plan_), "Work it out");
     go(Page::form);
 }
 
@@ -165,7 +164,7 @@ void PlanPage::work_out_lift_plan()
 void PlanPage::confirm(Sheet& sheet)
 {
     const std::string by = desk::shown_name(outside_.book, planner_);
-    const std::string head = is_delivery_ ? "Unloading of " + desk::label_of(outside_.book, id_)
+    const std::string head = is_delivery_ ? say("Unloading of {}", desk::label_of(outside_.book, id_))
                                           : desk::head_of_plan({{"id", id_},
                                                                 {"issue", work_->body.at("issue")},
                                                                 {"first_day", work_->body.at("first_day")},
@@ -173,7 +172,7 @@ void PlanPage::confirm(Sheet& sheet)
     const auto pressed = ask(
         sheet, {head,
                 said_of_work(outside_.book, work_->body),
-                {{"Issue it", "Signed by " + by + ". It is never changed, only issued anew.", figures::Sign::to_do}},
+                {{"Issue it", say("Signed by {}. It is never changed, only issued anew.", by), figures::Sign::to_do}},
                 true,
                 "Back"});
     if (!pressed)
@@ -186,7 +185,7 @@ try {
     Json body = work_->body;
     if (is_delivery_) {
         desk::write(outside_.book, {desk::entry(outside_.hand(planner_), "unloading_plan", id_, body)});
-        said_ = "How " + desk::label_of(outside_.book, id_) + " is unloaded is in the book";
+        said_ = say("How {} is unloaded is in the book", desk::label_of(outside_.book, id_));
         return go(Page::issued);
     }
     body["issued"] = body["signed"] = true;

@@ -1,5 +1,6 @@
 #include "plan_page.hpp"
 
+#include "foot.hpp"
 #include "plan_in_force.hpp"
 #include "plan_lines.hpp"
 #include "title_block.hpp"
@@ -12,7 +13,10 @@ using records::Json;
 
 namespace {
 
-std::string days_of(const Json& plan) { return plan.value("first_day", "?") + " to " + plan.value("last_day", "?"); }
+std::string days_of(const Json& plan)
+{
+    return say("{} to {}", plan.value("first_day", "?"), plan.value("last_day", "?"));
+}
 
 } // namespace
 
@@ -72,25 +76,11 @@ void PlanPage::show(Json plan)
     pictures_.reset();
     std::vector<std::string> without;
     for (const std::string& each : desk::changes_since(outside_.book, plan))
-        without.push_back("Outside of it now: " + each);
+        without.push_back(say("Outside of it now: {}", each));
     if (plan.contains("worksheet"))
         draw_from(plan, without);
     numbers_.show(outside_.book, desk::lines_of_plan(outside_.book, plan), without);
     go(Page::view);
-}
-
-// The word that was pressed, "" for none. In two rows where the glass is narrow.
-std::string PlanPage::view_buttons(Sheet& sheet, const std::vector<std::string>& words)
-{
-    const std::size_t rows = sheet.is_narrow() ? 2 : 1, columns = (words.size() + rows - 1) / rows;
-    const double gap = 3, w = (sheet.width() - static_cast<double>(columns + 1) * gap) / static_cast<double>(columns);
-    const double top = sheet.height() - title_height(sheet) - static_cast<double>(rows) * foot_mm + 1;
-    std::string pressed;
-    for (std::size_t i = 0; i < words.size(); ++i)
-        if (sheet.button(words[i], {gap + static_cast<double>(i % columns) * (w + gap),
-                                    top + static_cast<double>(i / columns) * foot_mm, w, foot_mm - 2}))
-            pressed = words[i];
-    return pressed;
 }
 
 void PlanPage::draw_figures(Sheet& sheet, const Box& area)
@@ -140,18 +130,11 @@ void PlanPage::view(Sheet& sheet)
         buttons.emplace_back("New issue");
     else if (work_->fits())
         buttons.emplace_back("Issue");
-    sheet.fill({0, 0, sheet.width(), sheet.height()}, colours().ground);
-    const double foot = foot_mm * (sheet.is_narrow() ? 2 : 1);
-    const Box area{0, head_mm, sheet.width(), sheet.height() - head_mm - foot - title_height(sheet)};
-    sheet.fill(area, colours().sheet);
-    draw_figures(sheet, area);
     const std::string head = picture_    ? pictures_->caption(*picture_)
                              : is_worked ? (work_->fits() ? "It fits. Nothing is issued yet" : "It does not fit")
-                                         : id_ + ", issue " + std::to_string(plan_.value("issue", 0));
-    sheet.wrapped({4, 3.8, sheet.width() - 8, 0}, Letter::heading, head, 1);
-    sheet.line(0, area.y, sheet.width(), area.y, thin_mm);
-    sheet.line(0, area.y + area.h, sheet.width(), area.y + area.h, thin_mm);
-    const std::string pressed = view_buttons(sheet, buttons);
+                                         : say("{}, issue {}", id_, plan_.value("issue", 0));
+    draw_figures(sheet, begin_page(sheet, head, buttons));
+    const std::string pressed = draw_foot(sheet, buttons);
     ui::draw(sheet, title_block(outside_, "APPOINTED PERSON", planner_));
     press(pressed);
 }

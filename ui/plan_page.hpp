@@ -38,7 +38,6 @@ private:
     void work_out_delivery();
     void issue();
     void draw_figures(Sheet& sheet, const Box& area);
-    std::string view_buttons(Sheet& sheet, const std::vector<std::string>& words);
     void press(const std::string& word);
     void go(Page page);
     std::optional<std::size_t> ask(Sheet& sheet, const Choice& choice);

@@ -1,5 +1,7 @@
 #include "plan_pictures.hpp"
 
+#include "looks.hpp"
+
 #include "plan_parts.hpp"
 #include "real_size.hpp"
 
@@ -40,11 +42,11 @@ void PlanPictures::step() { step_ = path_.empty() ? 0 : (step_ + 1) % path_.size
 
 std::string PlanPictures::caption(PlanPicture picture) const
 {
-    const std::string mark = "Mark " + stand().at("id").get<std::string>();
+    const std::string mark = say("Mark {}", stand().at("id").get<std::string>());
     switch (picture) {
-    case PlanPicture::above: return mark + ", from above";
-    case PlanPicture::section: return mark + ", in section";
-    case PlanPicture::chart: return mark + ", on the chart";
+    case PlanPicture::above: return say("{}, from above", mark);
+    case PlanPicture::section: return say("{}, in section", mark);
+    case PlanPicture::chart: return say("{}, on the chart", mark);
     case PlanPicture::path: break;
     }
     if (path_.empty())

@@ -56,7 +56,7 @@ std::optional<std::size_t> draw(Sheet& sheet, const std::vector<Row>& rows, std:
     }
     if (more) {
         const std::size_t left = rows.size() > first + shown ? rows.size() - first - shown : 0;
-        const std::string words = left > 0 ? std::to_string(left) + " more below" : "Back to the first";
+        const std::string words = left > 0 ? say_many(left, "{} more below", "{} more below") : "Back to the first";
         if (sheet.button(words, {box.x + 15, y + 3, box.w - 15 - edge, glove.target}))
             pressed = rows.size();
     }

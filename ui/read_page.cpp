@@ -1,6 +1,6 @@
 #include "read_page.hpp"
 
-#include "title_block.hpp"
+#include "foot.hpp"
 
 #include <algorithm>
 
@@ -23,7 +23,7 @@ double height_of(const Sheet& sheet, const ReadLine& line)
     const double text =
         capital_mm(Letter::bold) * pitch * sheet.lines_of(Letter::bold, line.words, w) +
         (line.more.empty() ? 0 : capital_mm(Letter::second) * pitch * sheet.lines_of(Letter::second, line.more, w));
-    return std::max(text, line.opens.empty() ? 0 : bare.target) + between;
+    return std::max(text, line.opens.empty() ? 0 : at_desk().target) + between;
 }
 
 bool draw_line(Sheet& sheet, const ReadLine& line, double y)
@@ -39,7 +39,7 @@ bool draw_line(Sheet& sheet, const ReadLine& line, double y)
     const double used = sheet.wrapped({inset, y + 2.4, w, 0}, Letter::bold, line.words, 6);
     sheet.wrapped({inset, y + 2.4 + used, w, 0}, Letter::second, line.more, 12, colours().second);
     return !line.opens.empty() &&
-           sheet.button(line.opens, {sheet.width() - opener_mm - 4, y + 2, opener_mm, bare.target});
+           sheet.button(line.opens, {sheet.width() - opener_mm - 4, y + 2, opener_mm, at_desk().target});
 }
 
 } // namespace
@@ -66,21 +66,9 @@ std::optional<std::size_t> ReadPage::list(Sheet& sheet, const std::vector<ReadLi
 ReadPage::Pressed ReadPage::draw(Sheet& sheet, const std::string& title, const std::vector<ReadLine>& lines,
                                  const std::vector<std::string>& buttons)
 {
-    sheet.fill({0, 0, sheet.width(), sheet.height()}, colours().ground);
-    const Box area{0, head_mm, sheet.width(), sheet.height() - head_mm - foot_mm - title_height(sheet)};
-    sheet.fill(area, colours().sheet);
-    Pressed pressed{list(sheet, lines, area), ""};
-    sheet.text(4, 3.8, Letter::heading, sheet.cut(Letter::heading, title, sheet.width() - 8, 1));
-    sheet.line(0, area.y, sheet.width(), area.y, thin_mm);
-    sheet.line(0, area.y + area.h, sheet.width(), area.y + area.h, thin_mm);
-    double x = bare.gap;
-    for (const std::string& each : buttons) {
-        const double w = std::max(34.0, sheet.width_of(Letter::bold, each) + 8);
-        if (sheet.button(each, {x, area.y + area.h + 1, w, foot_mm - 2}))
-            pressed.button = each;
-        x += w + bare.gap + 1;
-    }
-    return pressed;
+    const Box area = begin_page(sheet, title, buttons);
+    const auto opened = list(sheet, lines, area);
+    return {opened, draw_foot(sheet, buttons)};
 }
 
 } // namespace cotter::ui

@@ -142,7 +142,7 @@ void RecordPage::about(Sheet& sheet)
     Choice choice{"About which one?", schema().at("x-about").get<std::string>(), {}, false, "Back"};
     for (const std::string& each : ids)
         choice.options.push_back(
-            {is_about_a_mark(kind_) ? "Mark " + each : desk::shown_name(outside_.book, each), "", std::nullopt});
+            {is_about_a_mark(kind_) ? say("Mark {}", each) : desk::shown_name(outside_.book, each), "", std::nullopt});
     if (may_be_new)
         choice.options.push_back({"A new one", "not in the book yet", std::nullopt});
     const auto pressed = ask(sheet, choice);
@@ -219,7 +219,8 @@ try {
 
 void RecordPage::written(Sheet& sheet)
 {
-    if (ask(sheet, {"It is written", schema().at("title").get<std::string>() + ".", {}, false, "Back"}))
+    if (ask(sheet,
+            {"It is written", words::in_language(schema().at("title").get<std::string>()) + ".", {}, false, "Back"}))
         go(Page::gone);
 }
 

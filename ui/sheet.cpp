@@ -75,28 +75,38 @@ void Sheet::picture(ImTextureID texture, const Box& box, ImVec2 moved_px, ImVec2
     clip_no_more();
 }
 
-double Sheet::width_of(Letter letter, const std::string& text) const
+double Sheet::measure(Lettering letter, const std::string& text) const
 {
     const ImFont* font = theme_.face(letter).font;
     return static_cast<double>(font->CalcTextSizeA(font->FontSize, 1e6F, 0, text.c_str()).x) / theme_.px_per_mm();
 }
 
-double Sheet::text(double x, double y, Letter letter, const std::string& text, ImU32 colour)
+double Sheet::width_of(Lettering letter, const std::string& text) const
+{
+    return measure(letter, words::in_language(text));
+}
+
+double Sheet::put(double x, double y, Lettering letter, const std::string& text, ImU32 colour)
 {
     const Face& face = theme_.face(letter);
     const ImVec2 at{std::round(theme_.px(x)), std::round(theme_.px(y) - face.capital_top)};
     list_->AddText(face.font, face.font->FontSize, at, colour, text.c_str());
-    const double width = width_of(letter, text);
+    const double width = measure(letter, text);
     report(text, false, {x, y, width, capital_mm(letter)}, x + width > this->width() + 0.2 ? text : "", colour);
     return width;
 }
 
-std::vector<std::string> Sheet::broken(Letter letter, const std::string& text, double width) const
+double Sheet::text(double x, double y, Lettering letter, const std::string& text, ImU32 colour)
+{
+    return put(x, y, letter, words::in_language(text), colour);
+}
+
+std::vector<std::string> Sheet::broken(Lettering letter, const std::string& text, double width) const
 {
     std::vector<std::string> lines{""};
     for (const std::string& word : words_of(text)) {
         const std::string longer = lines.back().empty() ? word : lines.back() + " " + word;
-        if (!lines.back().empty() && width_of(letter, longer) > width)
+        if (!lines.back().empty() && measure(letter, longer) > width)
             lines.push_back(word);
         else
             lines.back() = longer;
@@ -104,33 +114,44 @@ std::vector<std::string> Sheet::broken(Letter letter, const std::string& text, d
     return lines;
 }
 
-int Sheet::lines_of(Letter letter, const std::string& text, double width) const
+int Sheet::lines_of(Lettering letter, const std::string& text, double width) const
 {
-    return static_cast<int>(broken(letter, text, width).size());
+    return static_cast<int>(broken(letter, words::in_language(text), width).size());
 }
 
-std::string Sheet::cut(Letter letter, std::string text, double width, int lines) const
+bool Sheet::fits(Lettering letter, const std::string& text, double width, int most) const
 {
-    if (lines_of(letter, text, width) <= lines)
+    const auto lines = broken(letter, text, width);
+    return static_cast<int>(lines.size()) <= most &&
+           std::all_of(lines.begin(), lines.end(),
+                       [&](const std::string& line) { return measure(letter, line) <= width + 0.5; });
+}
+
+std::string Sheet::cut(Lettering letter, std::string text, double width, int lines) const
+{
+    text = words::in_language(text);
+    const Lettering plain{letter.letter, true};
+    if (fits(letter, text, width, lines) || fits(plain, text, width, lines))
         return text;
-    while (!text.empty() && lines_of(letter, text + " ...", width) > lines) {
+    while (!text.empty() && !fits(plain, text + " ...", width, lines)) {
         const auto space = text.find_last_of(' ');
         text.erase(space == std::string::npos ? text.size() / 2 : space);
     }
     return text + " ...";
 }
 
-double Sheet::wrapped(const Box& box, Letter letter, const std::string& text, int most, ImU32 colour)
+double Sheet::wrapped(const Box& box, Lettering letter, const std::string& english, int most, ImU32 colour)
 {
+    const std::string text = words::in_language(english);
+    letter.plain = letter.plain || !fits(letter, text, box.w, most);
     const double step = capital_mm(letter) * leading;
-    const auto lines = broken(letter, text, box.w);
     std::string clipped;
     int used = 0;
-    for (const std::string& line : lines) {
-        if (used == most || width_of(letter, line) > box.w + 0.5)
+    for (const std::string& line : broken(letter, text, box.w)) {
+        if (used == most || measure(letter, line) > box.w + 0.5)
             clipped += line + " ";
         if (used < most)
-            this->text(box.x, box.y + step * used++, letter, line, colour);
+            put(box.x, box.y + step * used++, letter, line, colour);
     }
     if (!clipped.empty())
         report(text, false, box, clipped);
@@ -178,19 +199,37 @@ bool Sheet::target(const std::string& words, const Box& box, bool chosen)
     return pressed && !press_became_drag(theme_);
 }
 
+// As large as the box has room for.
+Lettering Sheet::for_button(const std::string& text, const Box& box, bool with_sign) const
+{
+    const double room = box.w - 1.2, high = with_sign ? box.h * 0.5 - 1 : box.h - 1.4;
+    for (const Lettering each : {Lettering{Letter::bold}, Lettering{Letter::second}, Lettering{Letter::bold, true},
+                                 Lettering{Letter::second, true}}) {
+        const double step = capital_mm(each) * leading;
+        const int most = each.letter == Letter::bold ? 1 : static_cast<int>((high - capital_mm(each)) / step) + 1;
+        if (fits(each, text, room, std::max(1, most)))
+            return each;
+    }
+    return {Letter::small, true};
+}
+
 bool Sheet::button(const std::string& words, const Box& box, std::optional<figures::Sign> sign, bool chosen)
 {
     const bool pressed = target(words, box, chosen);
+    const std::string said = words::in_language(words);
     const double room = box.w - 1.2;
-    const Letter letter = width_of(Letter::bold, words) <= room ? Letter::bold : Letter::second;
+    const Lettering letter = for_button(said, box, sign.has_value());
     const double step = capital_mm(letter) * leading;
     if (sign)
         this->sign(*sign, box.x + box.w / 2, box.y + box.h * 0.3, 4.6);
-    const auto lines = broken(letter, words, room);
+    const auto lines = broken(letter, said, room);
     const double height = step * static_cast<double>(lines.size() - 1) + capital_mm(letter);
     double y = sign ? box.y + box.h * 0.5 + (box.h * 0.5 - height) / 2 - 0.8 : box.y + (box.h - height) / 2;
     for (const std::string& line : lines) {
-        text(box.x + (box.w - width_of(letter, line)) / 2, y, letter, line);
+        const double wide = measure(letter, line);
+        if (wide > room + 0.5)
+            report(said, false, box, line);
+        put(box.x + (box.w - wide) / 2, y, letter, line, colours().ink);
         y += step;
     }
     return pressed;

@@ -40,18 +40,19 @@ public:
     void frame(const Box& box, double line_mm, ImU32 colour = colours().ink, double radius_mm = 0);
     void line(double x1, double y1, double x2, double y2, double line_mm, ImU32 colour = colours().ink);
 
+    // What is drawn or measured is first translated, as a whole (language.hpp): English is its name in the code.
     // y is the top of the capitals. Returns the width in mm.
-    double text(double x, double y, Letter letter, const std::string& text, ImU32 colour = colours().ink);
-    double width_of(Letter letter, const std::string& text) const;
+    double text(double x, double y, Lettering letter, const std::string& text, ImU32 colour = colours().ink);
+    double width_of(Lettering letter, const std::string& text) const;
 
-    int lines_of(Letter letter, const std::string& text, double width) const; // that it takes
+    int lines_of(Lettering letter, const std::string& text, double width) const; // that it takes
 
     // The text as it is if it takes no more lines than that, else its beginning and "...".
-    std::string cut(Letter letter, std::string text, double width, int lines) const;
+    std::string cut(Lettering letter, std::string text, double width, int lines) const;
 
-    // Broken into at most `lines` lines of the given width; what does not fit is cut and reported to the spy.
-    // Returns the height used, mm.
-    double wrapped(const Box& box, Letter letter, const std::string& text, int lines, ImU32 colour = colours().ink);
+    // Broken into at most `lines` lines of the given width; plain where that is what fits. What does not fit is cut and
+    // reported to the spy. Returns the height used, mm.
+    double wrapped(const Box& box, Lettering letter, const std::string& text, int lines, ImU32 colour = colours().ink);
 
     void picture(ImTextureID texture, const Box& box, ImVec2 moved_px, ImVec2 size_px); // cut at the box
     void clip(const Box& box); // what is drawn from now on is cut at the box
@@ -68,7 +69,11 @@ public:
                 bool chosen = false);
 
 private:
-    std::vector<std::string> broken(Letter letter, const std::string& text, double width) const; // into lines
+    std::vector<std::string> broken(Lettering letter, const std::string& text, double width) const; // into lines
+    bool fits(Lettering letter, const std::string& text, double width, int lines) const;
+    double put(double x, double y, Lettering letter, const std::string& text, ImU32 colour); // as it stands
+    double measure(Lettering letter, const std::string& text) const;                         // as it stands
+    Lettering for_button(const std::string& text, const Box& box, bool with_sign) const;
     void draw(const figures::Line& line, double x, double y);
     void draw(const figures::Arrow& arrow, double x, double y);
     void draw(const figures::Polygon& polygon, double x, double y);

@@ -1,6 +1,7 @@
 #include "site.hpp"
 
 #include "board_sign.hpp"
+#include "foot.hpp"
 
 #include "amounts.hpp"
 #include "local_time.hpp"
@@ -78,44 +79,34 @@ std::optional<std::size_t> Site::ask(Sheet& sheet, const Choice& choice)
 
 namespace {
 
-constexpr double button_gap = 3, button_row_mm = foot_mm, ahead_mm = 33;
+constexpr double ahead_mm = 33;
 
-std::size_t button_rows(const Sheet& sheet) { return sheet.is_narrow() ? 2 : 1; }
+const std::vector<std::string> all_buttons{"By week", "Stopped", "Place",   "People",   "Plans",
+                                           "Laid",    "Record",  "Compare", "This day", "Leave"};
 
 } // namespace
 
-double Site::buttons_mm(const Sheet& sheet) { return static_cast<double>(button_rows(sheet)) * button_row_mm; }
+double Site::buttons_mm(const Sheet& sheet) { return foot_height(sheet, all_buttons); }
 
 void Site::buttons(Sheet& sheet, Page now)
 {
-    constexpr std::array<std::pair<const char*, Page>, 10> all{{{"By week", Page::due},
-                                                                {"Stopped", Page::stopped},
-                                                                {"Place", Page::place},
-                                                                {"People", Page::people},
-                                                                {"Plans", Page::plans},
-                                                                {"Laid", Page::laid},
-                                                                {"Record", Page::record},
-                                                                {"Compare", Page::compare},
-                                                                {"This day", Page::today},
-                                                                {"Leave", Page::gone}}};
-    const std::size_t rows = button_rows(sheet), columns = (all.size() + rows - 1) / rows;
-    const double w = (sheet.width() - static_cast<double>(columns + 1) * button_gap) / static_cast<double>(columns);
-    const double top = sheet.height() - title_height(sheet) - buttons_mm(sheet) + 1;
-    for (std::size_t i = 0; i < all.size(); ++i) {
-        const auto column = static_cast<double>(i % columns), row = static_cast<double>(i / columns);
-        const Box box{button_gap + column * (w + button_gap), top + row * button_row_mm, w, button_row_mm - 2};
-        if (!sheet.button(all[i].first, box, std::nullopt, all[i].second == now))
-            continue;
-        if (all[i].second == Page::compare)
-            compare_.emplace(outside_);
-        if (all[i].second == Page::plans)
-            plans_.emplace(outside_);
-        if (all[i].second == Page::laid)
-            laid_.emplace(outside_);
-        if (all[i].second == Page::record)
-            record_.emplace(outside_, "");
-        go(all[i].second);
-    }
+    constexpr std::array pages{Page::due,  Page::stopped, Page::place,   Page::people, Page::plans,
+                               Page::laid, Page::record,  Page::compare, Page::today,  Page::gone};
+    const auto here = std::find(pages.begin(), pages.end(), now) - pages.begin();
+    const std::string pressed = draw_foot(sheet, all_buttons, all_buttons[static_cast<std::size_t>(here)]);
+    if (pressed.empty())
+        return;
+    const Page next = pages[static_cast<std::size_t>(std::find(all_buttons.begin(), all_buttons.end(), pressed) -
+                                                     all_buttons.begin())];
+    if (next == Page::compare)
+        compare_.emplace(outside_);
+    if (next == Page::plans)
+        plans_.emplace(outside_);
+    if (next == Page::laid)
+        laid_.emplace(outside_);
+    if (next == Page::record)
+        record_.emplace(outside_, "");
+    go(next);
 }
 
 void Site::due(Sheet& sheet)
@@ -131,7 +122,8 @@ void Site::due(Sheet& sheet)
     }
     sheet.fill({0, 0, sheet.width(), sheet.height()}, colours().ground);
     sheet.text(4, 3.8, Letter::heading, "What falls due when");
-    const std::string count = std::to_string(marks.size()) + " units \u00b7 " + std::to_string(stops) + " may not lift";
+    const std::string count =
+        say_many(marks.size(), "{} unit", "{} units") + " \u00b7 " + say("{} may not lift", stops);
     const double room = sheet.width() - 12 - ahead_mm - sheet.width_of(Letter::heading, "What falls due when");
     if (sheet.width_of(Letter::second, count) < room)
         sheet.text(sheet.width() - 4 - ahead_mm - sheet.width_of(Letter::second, count), 5.4, Letter::second, count,
@@ -145,7 +137,7 @@ void Site::due(Sheet& sheet)
     else
         sheet.figure(figures::due_section(marks, today, paper.w, paper.h, words::short_day).figure, paper.x, paper.y);
     buttons(sheet, Page::due);
-    if (sheet.button("Ahead", {sheet.width() - ahead_mm, 1.5, ahead_mm - 3, bare.target})) {
+    if (sheet.button("Ahead", {sheet.width() - ahead_mm, 1.5, ahead_mm - 3, at_desk().target})) {
         ahead_.emplace(outside_);
         go(Page::ahead);
     }
@@ -156,14 +148,15 @@ void Site::place(Sheet& sheet)
 {
     const std::vector<Json> marks = places();
     Choice choice{"Which standing place is confirmed?",
-                  "By today's supervisor: " + (supervisor().empty() ? std::string{"nobody is named yet"}
-                                                                    : desk::shown_name(outside_.book, supervisor())),
+                  say("By today's supervisor: {}", supervisor().empty()
+                                                       ? say("nobody is named yet")
+                                                       : desk::shown_name(outside_.book, supervisor())),
                   {},
                   false,
                   "Back"};
     if (!supervisor().empty())
         for (const Json& each : marks)
-            choice.options.push_back({"Mark " + each.value("id", ""), "", std::nullopt});
+            choice.options.push_back({say("Mark {}", each.value("id", "")), "", std::nullopt});
     const auto pressed = ask(sheet, choice);
     if (!pressed)
         return;
@@ -179,7 +172,7 @@ void Site::place(Sheet& sheet)
 void Site::confirm(Sheet& sheet)
 {
     const Choice choice{place_questions[confirmed_.size()],
-                        "Mark " + place_ + " \u00b7 " + std::to_string(confirmed_.size() + 1) + " of 4",
+                        say("Mark {} \u00b7 {} of {}", place_, confirmed_.size() + 1, place_questions.size()),
                         {{"Yes", "", figures::Sign::in_order}, {"No", "", figures::Sign::stop}},
                         true,
                         "Leave it"};

@@ -26,8 +26,9 @@ std::vector<Site::Line> Site::lines_of_units()
         for (const auto& finding : row.findings)
             if (weight(finding.code) == rules::Weight::stop && !row.scrapped()) {
                 const words::Sentence sentence = words::says(finding, {}, naming);
-                lines.push_back(
-                    {sentence.headline, sentence.detail + ". " + std::string{words::clears(finding.code)}, ""});
+                lines.push_back({sentence.headline,
+                                 sentence.detail + ". " + words::in_language(std::string{words::clears(finding.code)}),
+                                 ""});
             }
     return lines;
 }
@@ -43,7 +44,7 @@ std::vector<Site::Line> Site::lines_of_device() const
     if (const std::string notice = outside_.notice ? outside_.notice() : ""; !notice.empty())
         lines.push_back({notice, "It stops no lift. Put the stick in, or have another place named", "", false});
     for (const auto& fact : book.facts("without_answer"))
-        lines.push_back({"Lifted without an answer: " + desk::label_of(book, fact.doc.value("machine", "")),
+        lines.push_back({say("Lifted without an answer: {}", desk::label_of(book, fact.doc.value("machine", ""))),
                          fact.doc.value("why", "") + ", " + desk::shown_name(book, fact.doc.value("by", "")) + ", " +
                              words::long_day(desk::local_day(rules::Instant{fact.at},
                                                              desk::zone_of(book, desk::current_site(book)))),
@@ -58,7 +59,7 @@ void Site::draw_line(Sheet& sheet, const Line& line, double y)
     sheet.sign(line.stops ? figures::Sign::stop : figures::Sign::warning, 8, y + 5, 8);
     sheet.wrapped({16, y + 1, w, 0}, Letter::bold, line.headline, 1);
     sheet.wrapped({16, y + 7, w, 0}, Letter::second, line.detail, sheet.is_narrow() ? 3 : 1, colours().second);
-    if (has_button && sheet.button("Confirm", {sheet.width() - 38, y + 1, 34, bare.target})) {
+    if (has_button && sheet.button("Confirm", {sheet.width() - 38, y + 1, 34, at_desk().target})) {
         notice_ = line.notice;
         go(Page::clock);
     }
@@ -93,8 +94,8 @@ void Site::clock(Sheet& sheet)
 {
     const std::string zone = desk::zone_of(outside_.book, desk::current_site(outside_.book));
     const rules::Instant now = outside_.now();
-    Choice choice{"Is it " + words::long_day(desk::local_day(now, zone)) + ", " +
-                      words::clock_time(desk::local_minutes(now, zone)) + "?",
+    Choice choice{say("Is it {}, {}?", words::long_day(desk::local_day(now, zone)),
+                      words::clock_time(desk::local_minutes(now, zone))),
                   "Compare with another clock. If it is not, set this device's clock first.",
                   {},
                   false,

@@ -101,7 +101,7 @@ void CallStop::how(Sheet& sheet)
 
 bool CallStop::called(Sheet& sheet)
 {
-    const Choice choice{desk::label_of(outside_.book, unit_) + " is stopped",
+    const Choice choice{say("{} is stopped", desk::label_of(outside_.book, unit_)),
                         "Nobody lifts with it until somebody entitled has lifted the stop.",
                         {{"Understood", "", figures::Sign::stop}},
                         false,

@@ -14,7 +14,9 @@ constexpr const char* lettering = "/usr/share/fonts/truetype/osifont/osifont.ttf
 // Latin with Polish and Romanian letters, and the punctuation that texts use; the verdict has capitals only.
 constexpr ImWchar texts[] = {0x0020, 0x007E, 0x00A0, 0x017F, 0x0218, 0x021B, 0x2009, 0x200A, 0x2013,
                              0x2014, 0x2018, 0x201E, 0x2022, 0x2022, 0x2026, 0x2026, 0};
-constexpr ImWchar capitals[] = {0x0020, 0x0020, 0x0041, 0x005A, 0};
+constexpr ImWchar capitals[] = {0x0020, 0x0020, 0x0041, 0x005A, 0x00C2, 0x00C2, 0x00CE, 0x00CE,
+                                0x00D3, 0x00D3, 0x0102, 0x0107, 0x0118, 0x0118, 0x0141, 0x0143,
+                                0x015A, 0x015A, 0x0179, 0x017B, 0x0218, 0x021A, 0};
 constexpr ImWchar signs[] = {0x2190, 0x2193, 0x2212, 0x2212, 0x2248, 0x2248, 0x2264, 0x2265, 0};
 constexpr ImWchar ellipsis[] = {0x2026, 0x2026, 0};
 constexpr ImWchar ticks[] = {0x2713, 0x2713, 0x2717, 0x2717, 0};
@@ -38,7 +40,7 @@ Source main_source(Letter letter)
     return {};
 }
 
-ImFont* load(const Source& source, float size, bool merged)
+ImFont* add_font(const Source& source, float size, bool merged)
 {
     if (!std::filesystem::exists(source.file))
         throw std::runtime_error{source.file +
@@ -64,38 +66,54 @@ float capital_share(const std::string& file)
 
 } // namespace
 
+const Colours& colours() { return looks().night ? night_sheet : day_sheet; }
+bool is_night() { return looks().night; }
+const Hand& at_desk() { return looks().gloves ? glove : bare; }
+
 namespace {
 
-bool night = false;
+bool grows(Lettering of)
+{
+    return !of.plain && of.letter != Letter::verdict && of.letter != Letter::drawing && looks().text_percent != 100;
+}
 
 } // namespace
 
-const Colours& colours() { return night ? night_sheet : day_sheet; }
-bool is_night() { return night; }
-void set_night(bool is) { night = is; }
+double capital_mm(Lettering of) { return plain_capital_mm(of.letter) * (grows(of) ? looks().text_percent : 100) / 100; }
 
-Theme::Theme(double px_per_mm) : px_per_mm_{px_per_mm}
+Theme::Theme(double px_per_mm) : px_per_mm_{px_per_mm}, text_percent_{looks().text_percent}
 {
     ImFontAtlas* atlas = ImGui::GetIO().Fonts;
-    atlas->TexDesiredWidth = 2048;
-    for (std::size_t i = 0; i < letters; ++i) {
-        const auto letter = static_cast<Letter>(i);
-        const Source source = main_source(letter);
-        if (!std::filesystem::exists(source.file))
-            load(source, 1, false); // says which is missing
-        const float size = std::round(px(capital_mm(letter)) / capital_share(source.file));
-        faces_[i].font = load(source, size, false);
-        if (letter != Letter::verdict) {
-            load({std::string{noto} + "NotoSansMath-Regular.ttf", signs}, size, true);
-            load({std::string{noto} + "NotoSansSymbols2-Regular.ttf", ticks}, size, true);
-            load({std::string{noto} + "NotoSans-Regular.ttf", ellipsis}, size, true); // the lettering has none
-        }
-    }
+    atlas->TexDesiredWidth = 4096;
+    load(plain_, true);
+    chosen_ = plain_;
+    load(chosen_, false);
     atlas->Build();
-    for (Face& face : faces_) {
-        const ImFontGlyph* glyph = face.font->FindGlyph('H');
-        face.capital_top = glyph->Y0;
-        face.capital = glyph->Y1 - glyph->Y0;
+    for (auto* faces : {&plain_, &chosen_})
+        for (Face& face : *faces) {
+            const ImFontGlyph* glyph = face.font->FindGlyph('H');
+            face.capital_top = glyph->Y0;
+            face.capital = glyph->Y1 - glyph->Y0;
+        }
+}
+
+// What does not grow is loaded once.
+void Theme::load(std::array<Face, letters>& faces, bool plain) const
+{
+    for (std::size_t i = 0; i < letters; ++i) {
+        const Lettering of{static_cast<Letter>(i), plain};
+        if (!plain && !grows(of))
+            continue;
+        const Source source = main_source(of.letter);
+        if (!std::filesystem::exists(source.file))
+            add_font(source, 1, false); // says which is missing
+        const float size = std::round(px(capital_mm(of)) / capital_share(source.file));
+        faces[i].font = add_font(source, size, false);
+        if (of.letter == Letter::verdict)
+            continue;
+        add_font({std::string{noto} + "NotoSansMath-Regular.ttf", signs}, size, true);
+        add_font({std::string{noto} + "NotoSansSymbols2-Regular.ttf", ticks}, size, true);
+        add_font({std::string{noto} + "NotoSans-Regular.ttf", ellipsis}, size, true); // the lettering has none
     }
 }
 

@@ -3,6 +3,7 @@
 // The look in one place: ink and paper, sign colours, line widths, letter sizes in millimetres of capital height.
 
 #include "compat.hpp"
+#include "looks.hpp"
 
 #include <array>
 #include <string>
@@ -22,7 +23,6 @@ inline constexpr Colours night_sheet{IM_COL32(0x10, 0x14, 0x18, 255), IM_COL32(0
 // What everything is drawn with now.
 const Colours& colours();
 bool is_night();
-void set_night(bool night);
 
 // The same by day and by night. Source: ISO 3864-4 as tabulated, RAL 3001, 1003, 5005, 6032.
 inline constexpr ImU32 sign_red = IM_COL32(0x9B, 0x24, 0x23, 255), sign_yellow = IM_COL32(0xF9, 0xA8, 0x00, 255),
@@ -34,8 +34,17 @@ inline constexpr double thick_mm = 0.5, thin_mm = 0.25;
 enum class Letter { verdict, heading, bold, text, second, small, drawing };
 inline constexpr std::size_t letters = 7;
 
-// Capital height on the glass, mm. Nothing under 2.0.
-constexpr double capital_mm(Letter letter)
+// A letter as large as the person chose, or plain, as at 100 %, where there is no room for more. The verdict and what
+// stands in drawings do not grow.
+struct Lettering {
+    Letter letter;
+    bool plain = false;
+    // NOLINTNEXTLINE(google-explicit-constructor): a letter is as large as was chosen
+    constexpr Lettering(Letter of, bool is_plain = false) : letter{of}, plain{is_plain} {}
+};
+
+// Capital height on the glass at 100 %, mm. Nothing under 2.0.
+constexpr double plain_capital_mm(Letter letter)
 {
     switch (letter) {
     case Letter::verdict: return 10;
@@ -49,13 +58,18 @@ constexpr double capital_mm(Letter letter)
     return 3.5;
 }
 
+// As the person chose.
+double capital_mm(Lettering lettering);
+
 struct Hand {
     double target, gap, opposite_gap;
 };
 inline constexpr Hand glove{19, 6, 13}; // Source: MIL-STD-1472E 5.4.3.1.3.3 (19 mm with mittens), Table VII (13 mm)
 inline constexpr Hand bare{10, 2, 2};
 
-inline constexpr double head_mm = 13, foot_mm = 12.8; // of a page: its heading, and its row of bare buttons
+const Hand& at_desk(); // bare, or glove where a tablet is used so
+
+inline constexpr double head_mm = 13; // of a page: its heading
 
 // One letter size: an ImGui font and where its capitals stand in it.
 struct Face {
@@ -68,14 +82,18 @@ class Theme {
 public:
     // Loads every size into the current context's atlas; std::runtime_error names a font file that is missing.
     explicit Theme(double px_per_mm);
+    bool fits_looks() const { return text_percent_ == looks().text_percent; } // else a new one is wanted
 
     double px_per_mm() const { return px_per_mm_; }
-    const Face& face(Letter letter) const { return faces_[static_cast<std::size_t>(letter)]; }
+    const Face& face(Lettering of) const { return (of.plain ? plain_ : chosen_)[static_cast<std::size_t>(of.letter)]; }
     float px(double mm) const { return static_cast<float>(mm * px_per_mm_); }
 
 private:
+    void load(std::array<Face, letters>& faces, bool plain) const;
+
     double px_per_mm_;
-    std::array<Face, letters> faces_;
+    int text_percent_;
+    std::array<Face, letters> chosen_, plain_;
 };
 
 // Characters of a size that no loaded font has; empty if all are there.

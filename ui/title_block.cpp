@@ -18,11 +18,11 @@ std::string witnessed(const records::Book& book, rules::Instant now)
 {
     const auto receipt = book.fact("witness", book.state().device);
     if (!receipt)
-        return "not witnessed";
+        return say("not witnessed");
     const std::int64_t hours = std::max<std::int64_t>(0, now.count() - receipt->at) / 3600;
-    return hours < 1    ? "witnessed just now"
-           : hours < 48 ? "witnessed " + std::to_string(hours) + " h ago"
-                        : "witnessed " + std::to_string(hours / 24) + " d ago";
+    return hours < 1    ? say("witnessed just now")
+           : hours < 48 ? say("witnessed {} h ago", hours)
+                        : say("witnessed {} d ago", hours / 24);
 }
 
 } // namespace

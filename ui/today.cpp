@@ -27,9 +27,10 @@ std::string capitalised(std::string text)
 
 std::string evidence_of(const desk::DayUnit& unit)
 {
-    const std::string report = unit.newest_report.empty() ? "no report on record" : "report " + unit.newest_report;
-    return report + (unit.row.latest ? ", to " + words::long_day(*unit.row.latest) : ", no date") +
-           (unit.row.evidence_here ? ", copy here" : ", no copy here");
+    const std::string report =
+        unit.newest_report.empty() ? say("no report on record") : say("report {}", unit.newest_report);
+    return report + ", " + (unit.row.latest ? say("to {}", words::long_day(*unit.row.latest)) : say("no date")) + ", " +
+           say(unit.row.evidence_here ? "copy here" : "no copy here");
 }
 
 } // namespace
@@ -48,19 +49,20 @@ void Today::add_plan_and_people(const desk::SiteDay& it)
     if (it.plans.empty())
         lines_.push_back({false, Sign::stop, "No lift plan is in the book", ""});
     for (const auto& each : it.plans)
-        lines_.push_back({false, each.in_force ? std::nullopt : std::optional{Sign::stop},
-                          "Plan " + each.doc.value("id", "") + ", issue " + std::to_string(each.doc.value("issue", 0)),
-                          with(each.doc.value("title", ""),
-                               std::string{each.in_force ? "in force" : "not in force today"} + ", " +
-                                   each.doc.value("first_day", "?") + " to " + each.doc.value("last_day", "?"))});
+        lines_.push_back(
+            {false, each.in_force ? std::nullopt : std::optional{Sign::stop},
+             say("Plan {}, issue {}", each.doc.value("id", ""), each.doc.value("issue", 0)),
+             with(each.doc.value("title", ""),
+                  say(each.in_force ? "in force" : "not in force today") + ", " +
+                      say("{} to {}", each.doc.value("first_day", "?"), each.doc.value("last_day", "?")))});
     for (const auto& plan : it.plans)
         for (const std::string& each : plan.changes)
-            lines_.push_back({false, Sign::stop, "Outside of plan " + plan.doc.value("id", "") + " now", each});
+            lines_.push_back({false, Sign::stop, say("Outside of plan {} now", plan.doc.value("id", "")), each});
     if (it.people.empty())
         lines_.push_back({false, Sign::to_do, "Nobody is named for today", ""});
     for (const auto& each : it.people)
         lines_.push_back({false, each.briefed ? std::nullopt : std::optional{Sign::to_do},
-                          capitalised(each.role) + ": " + name(each.person),
+                          capitalised(words::in_language(each.role)) + ": " + name(each.person),
                           each.briefed ? "Briefed on this issue" : "Not briefed on this issue, by the record"});
 }
 
@@ -71,7 +73,7 @@ void Today::add_stops(const desk::SiteDay& it)
         lines_.push_back({false, std::nullopt, "None", ""});
     for (const auto& each : it.stops)
         lines_.push_back({false, Sign::stop, desk::label_of(outside_.book, each.unit) + ": " + each.why,
-                          "Called by " + name(each.by) + ", " + clock(each.at)});
+                          say("Called by {}, {}", name(each.by), clock(each.at))});
 }
 
 void Today::add_units(const desk::SiteDay& it)
@@ -81,9 +83,10 @@ void Today::add_units(const desk::SiteDay& it)
         lines_.push_back({false, std::nullopt, "None is here by the record", ""});
     for (const auto& each : it.units) {
         const bool stands = each.check == desk::CheckState::stands;
-        std::string check{each.row.kind == "headplate"
-                              ? "checked with its attachment"
-                              : words::says_of_check(each.is_asked(), each.is_whole(), stands)};
+        std::string check{
+            each.row.kind == "headplate"
+                ? say("checked with its attachment")
+                : words::in_language(std::string{words::says_of_check(each.is_asked(), each.is_whole(), stands)})};
         if (each.checked_at)
             check += ", " + name(each.checked_by) + ", " + clock(*each.checked_at);
         std::string more = with(evidence_of(each), check);
@@ -93,7 +96,7 @@ void Today::add_units(const desk::SiteDay& it)
         const auto sign = sign_of(each.row);
         lines_.push_back({false, sign || !each.is_asked() || stands ? sign : std::optional{Sign::to_do},
                           each.row.label + (each.row.model.empty() ? "" : " \u00b7 " + each.row.model) +
-                              (each.row.setting.empty() ? "" : " \u00b7 set to " + each.row.setting),
+                              (each.row.setting.empty() ? "" : " \u00b7 " + say("set to {}", each.row.setting)),
                           capitalised(more)});
     }
 }
@@ -105,9 +108,10 @@ void Today::add_trenches(const desk::SiteDay& it)
         lines_.push_back({false, std::nullopt, "No standing place is in the plan", ""});
     for (const auto& each : it.trenches)
         lines_.push_back({false, each.needed && !each.holds ? std::optional{Sign::stop} : std::nullopt,
-                          "Mark " + each.place + ": " + std::string{words::says_of_trench(each.needed, each.holds)},
-                          each.inspected_at ? "Newest inspection: " + name(each.inspected_by) + ", " +
-                                                  clock(*each.inspected_at) + (each.safe ? ", safe" : ", not safe")
+                          say("Mark {}", each.place) + ": " +
+                              words::in_language(std::string{words::says_of_trench(each.needed, each.holds)}),
+                          each.inspected_at ? say("Newest inspection: {}, {}, {}", name(each.inspected_by),
+                                                  clock(*each.inspected_at), each.safe ? "safe" : "not safe")
                                             : "No inspection on record"});
 }
 
@@ -130,7 +134,7 @@ void Today::look()
 
 bool Today::written(Sheet& sheet)
 {
-    const Choice choice{"It is written", written_ + " is whole. A stick can be pulled now.", {}, false, "Back"};
+    const Choice choice{"It is written", say("{} is whole. A stick can be pulled now.", written_), {}, false, "Back"};
     if (ui::draw(sheet, choice, turned_))
         written_.clear();
     ui::draw(sheet, title_block(outside_, "READ ONLY", ""));

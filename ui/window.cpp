@@ -12,6 +12,7 @@
 #include <algorithm>
 #include <cstdio>
 #include <fstream>
+#include <memory>
 #include <utility>
 #include <vector>
 
@@ -126,6 +127,18 @@ void write_picture(GLFWwindow* window, const std::string& file)
                   static_cast<std::streamsize>(w) * 3);
 }
 
+// The letters of another size are made between two frames.
+void fit_looks(std::unique_ptr<Theme>& theme)
+{
+    if (theme->fits_looks())
+        return;
+    const double px_per_mm = theme->px_per_mm();
+    ImGui::GetIO().Fonts->Clear();
+    theme = std::make_unique<Theme>(px_per_mm);
+    ImGui_ImplOpenGL3_DestroyFontsTexture();
+    ImGui_ImplOpenGL3_CreateFontsTexture();
+}
+
 void draw_frame(GLFWwindow* window, App& app, const Theme& theme, const WindowFacts& facts)
 {
     std::vector<Seen> seen;
@@ -147,7 +160,7 @@ void draw_frame(GLFWwindow* window, App& app, const Theme& theme, const WindowFa
 
 bool is_moving() { return ImGui::IsMouseDown(0); }
 
-void loop(GLFWwindow* window, App& app, const Theme& theme, const WindowFacts& facts, Redraw& redraw,
+void loop(GLFWwindow* window, App& app, std::unique_ptr<Theme>& theme, const WindowFacts& facts, Redraw& redraw,
           const std::function<rules::Instant()>& now)
 {
     bool first = true;
@@ -157,7 +170,8 @@ void loop(GLFWwindow* window, App& app, const Theme& theme, const WindowFacts& f
             glfwWaitEventsTimeout(wait);
         else
             glfwPollEvents();
-        draw_frame(window, app, theme, facts);
+        fit_looks(theme);
+        draw_frame(window, app, *theme, facts);
         redraw.drew();
         if (!facts.picture_file.empty() && !redraw.owes_a_frame()) {
             write_picture(window, facts.picture_file);
@@ -184,7 +198,7 @@ bool run_window(const Outside& outside, Door door, const WindowFacts& facts)
     const Window window{facts, redraw};
     if (!window.handle())
         return false;
-    const Theme theme{facts.px_per_mm.value_or(px_per_mm_of_monitor())};
+    auto theme = std::make_unique<Theme>(facts.px_per_mm.value_or(px_per_mm_of_monitor()));
     Texture texture;
     Outside with = outside;
     with.texture = [&](const Picture& picture) { return texture.show(picture); };

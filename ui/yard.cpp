@@ -1,5 +1,7 @@
 #include "yard.hpp"
 
+#include "foot.hpp"
+
 #include "amounts.hpp"
 #include "board_sign.hpp"
 
@@ -12,27 +14,31 @@ namespace {
 std::string on_the_way(const std::string& place, const records::Book& book)
 {
     const std::string heading = "on the way to ";
-    return place.starts_with(heading) ? heading + desk::shown_name(book, place.substr(heading.size())) : place;
+    return place.starts_with(heading) ? say("on the way to {}", desk::shown_name(book, place.substr(heading.size())))
+                                      : place;
 }
 
 std::string where(const desk::BoardRow& row, const records::Book& book)
 {
-    return row.place.empty()              ? "where is not known"
-           : book.fact("site", row.place) ? "at " + desk::shown_name(book, row.place)
+    return row.place.empty()              ? say("where is not known")
+           : book.fact("site", row.place) ? say("at {}", desk::shown_name(book, row.place))
                                           : on_the_way(row.place, book);
 }
 
 std::string evidence(const desk::BoardRow& row)
 {
-    const std::string date = !row.latest ? "no examination on record" : "to " + words::long_day(*row.latest);
-    return date + (row.evidence_here ? ", copy here" : ", no copy here");
+    const std::string date = !row.latest ? say("no examination on record") : say("to {}", words::long_day(*row.latest));
+    return date + ", " + say(row.evidence_here ? "copy here" : "no copy here");
 }
 
-std::string what(const desk::BoardRow& row) { return row.model.empty() ? row.kind : row.model + " \u00b7 " + row.kind; }
+std::string what(const desk::BoardRow& row)
+{
+    return (row.model.empty() ? "" : row.model + " \u00b7 ") + words::in_language(row.kind);
+}
 
 std::string setting_and_place(const desk::BoardRow& row, const records::Book& book)
 {
-    return (row.setting.empty() ? "" : "set to " + row.setting + ", ") + where(row, book);
+    return (row.setting.empty() ? "" : say("set to {}", row.setting) + ", ") + where(row, book);
 }
 
 double height_of_line(const Sheet& sheet) { return sheet.is_narrow() ? 28 : 19; }
@@ -89,20 +95,17 @@ bool Yard::draw(Sheet& sheet)
             orders_.reset();
         return true;
     }
-    sheet.fill({0, 0, sheet.width(), sheet.height()}, colours().ground);
-    const Box area{0, head_mm, sheet.width(), sheet.height() - head_mm - foot_mm - title_height(sheet)};
-    sheet.fill(area, colours().sheet);
+    const std::vector<std::string> buttons{"Leave", "Orders", "This day"};
+    const Box area = begin_page(sheet, "Units, papers, settings", buttons);
     sheet.clip(area);
     list(sheet, area);
     sheet.clip_no_more();
-    sheet.text(4, 3.8, Letter::heading, "Units, papers, settings");
-    const bool leave = sheet.button("Leave", {bare.gap, area.y + area.h + 1, 34, foot_mm - 2});
-    if (sheet.button("Orders", {bare.gap + 37, area.y + area.h + 1, 34, foot_mm - 2}))
+    const std::string pressed = draw_foot(sheet, buttons);
+    if (pressed == "Orders")
         orders_.emplace(outside_);
-    if (sheet.button("This day", {bare.gap + 74, area.y + area.h + 1, 34, foot_mm - 2}))
-        shows_today_ = true;
+    shows_today_ = pressed == "This day";
     ui::draw(sheet, title_block(outside_, "DESK", ""));
-    return !leave;
+    return pressed != "Leave";
 }
 
 } // namespace cotter::ui

@@ -5,10 +5,11 @@
 #include "daily_backup.hpp"
 #include "files.hpp"
 #include "local_time.hpp"
+#include "looks.hpp"
 #include "pages.hpp"
 #include "papers_out.hpp"
 #include "session.hpp"
-#include "theme.hpp"
+#include "terminal.hpp"
 #include "title_of_paper.hpp"
 #include "window.hpp"
 
@@ -98,6 +99,7 @@ private:
 // This site's day as a page in the folder for papers; gives the file's name.
 std::string print_day(const Options& options, const records::Book& book, rules::Instant now)
 {
+    const words::InEnglish on_paper;
     const std::string site = desk::current_site(book);
     const desk::SiteDay day = desk::site_day(book, site, now);
     const std::filesystem::path folder = options.papers.empty()
@@ -113,16 +115,18 @@ std::string print_day(const Options& options, const records::Book& book, rules::
 // Night or day is the glass's, not the book's: it stands in a file beside the book.
 std::filesystem::path appearance_file(const Options& options) { return store_or_own(options.store) + ".sheet"; }
 
-bool was_night(const Options& options)
+ui::Looks looks_for(const Options& options)
 {
     std::ifstream in{appearance_file(options)};
-    std::string word;
-    return in >> word && word == "night";
+    ui::Looks looks = ui::read_looks({std::istreambuf_iterator<char>{in}, {}});
+    looks.night = looks.night || options.night;
+    return looks;
 }
 
 int open_screens(const Options& options, ui::Door door)
 {
-    ui::set_night(options.night || was_night(options));
+    words::catalogues_in((folder_of_program() / "locale").string());
+    ui::set_looks(looks_for(options));
     ui::WindowFacts facts = window_facts(options);
     if (!ui::has_display())
         throw BadInput{"no display: the screens need one; `cotter board` and `cotter lift` work in a terminal"};
@@ -139,8 +143,8 @@ int open_screens(const Options& options, ui::Door door)
     const db::Files files{store_or_own(options.store)};
     outside.page = [&](const std::string& name) { return files.read(name); };
     outside.print_day = [&] { return print_day(options, session.store(), running.now()); };
-    outside.keep_night = [&](bool night) {
-        write_file(appearance_file(options), night ? "night\n" : "day\n", "the sheet's file");
+    outside.keep_looks = [&](const ui::Looks& looks) {
+        write_file(appearance_file(options), to_text(looks), "the sheet's file");
     };
     std::string copied;
     const auto copy_today = [&] {

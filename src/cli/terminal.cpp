@@ -15,6 +15,8 @@ void note(int) { interrupted = 1; }
 
 } // namespace
 
+std::filesystem::path folder_of_program() { return std::filesystem::read_symlink("/proc/self/exe").parent_path(); }
+
 bool shows_to_a_person() { return isatty(STDERR_FILENO) == 1; }
 
 Interrupts::Interrupts()

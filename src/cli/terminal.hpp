@@ -1,8 +1,12 @@
 #pragma once
 
-// What a person at a terminal does and sees while something long is done.
+// Where the program stands; what a person at a terminal does and sees while something long is done.
+
+#include <filesystem>
 
 namespace cotter::cli {
+
+std::filesystem::path folder_of_program();
 
 bool shows_to_a_person(); // standard error is a terminal
 

@@ -1,19 +1,19 @@
 #include "amounts.hpp"
 
+#include "language.hpp"
+
 #include <fmt/format.h>
 
 #include <array>
 #include <cmath>
-#include <cstdlib>
-#include <string_view>
 
 namespace cotter::words {
 
 namespace {
 
-constexpr std::array<std::string_view, 7> weekdays{"Sun", "Mon", "Tue", "Wed", "Thu", "Fri", "Sat"};
-constexpr std::array<std::string_view, 12> months{"Jan", "Feb", "Mar", "Apr", "May", "Jun",
-                                                  "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"};
+constexpr std::array<const char*, 7> weekdays{"Sun", "Mon", "Tue", "Wed", "Thu", "Fri", "Sat"};
+constexpr std::array<const char*, 12> months{"Jan", "Feb", "Mar", "Apr", "May", "Jun",
+                                             "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"};
 
 std::string grouped(std::string digits)
 {
@@ -40,7 +40,7 @@ std::string counted(double value, rules::Unit unit, Rounding to)
     case rules::Unit::day: return count;
     case rules::Unit::kilogram: return count + " kg";
     case rules::Unit::millimetre: return count + " mm";
-    case rules::Unit::millidegree: return fmt::format("{:.1f}\u00b0", rounded(value, 100, to) / 1000);
+    case rules::Unit::millidegree: return decimal(fmt::format("{:.1f}", rounded(value, 100, to) / 1000)) + "\u00b0";
     case rules::Unit::newton_metre: return count + " N m";
     }
     return count;
@@ -56,15 +56,15 @@ std::string amount(const rules::Figure& value, rules::Unit unit, Rounding to)
         return long_day(*day);
     if (const auto* number = std::get_if<double>(&value))
         return counted(*number, unit, to);
-    return "not known";
+    return in_language("not known");
 }
 
 std::string short_day(rules::Day day)
 {
     const date::year_month_day ymd{day};
     const date::weekday weekday{day};
-    return fmt::format("{} {} {}", weekdays[weekday.c_encoding()], static_cast<unsigned>(ymd.day()),
-                       months[static_cast<unsigned>(ymd.month()) - 1]);
+    return fmt::format("{} {} {}", in_language(weekdays[weekday.c_encoding()]), static_cast<unsigned>(ymd.day()),
+                       in_language(months[static_cast<unsigned>(ymd.month()) - 1]));
 }
 
 std::string long_day(rules::Day day)
@@ -74,12 +74,14 @@ std::string long_day(rules::Day day)
 
 std::string metres(std::int64_t millimetres)
 {
-    return fmt::format("{:.1f} m", static_cast<double>(millimetres) / 1000);
+    return decimal(fmt::format("{:.1f} m", static_cast<double>(millimetres) / 1000));
 }
 
 std::string from_planned(std::int64_t above)
 {
-    return above == 0 ? "as planned" : fmt::format("{} mm {} planned", std::abs(above), above < 0 ? "below" : "above");
+    return above == 0  ? say("as planned")
+           : above < 0 ? say("{} mm below planned", -above)
+                       : say("{} mm above planned", above);
 }
 
 std::string clock_time(int minutes_of_day)

@@ -17,7 +17,7 @@ std::string amount(const rules::Figure& value, rules::Unit unit,
 std::string short_day(rules::Day day);          // "Fri 4 Dec"
 std::string long_day(rules::Day day);           // "Fri 4 Dec 2026"
 std::string metres(std::int64_t millimetres);   // "6.2 m"
-std::string from_planned(std::int64_t above); // mm: "5 mm below planned", "as planned"
+std::string from_planned(std::int64_t above);   // mm: "5 mm below planned", "as planned"
 std::string clock_time(int minutes_of_day);     // "07:42"
 
 } // namespace cotter::words

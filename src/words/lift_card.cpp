@@ -1,6 +1,7 @@
 #include "lift_card.hpp"
 
 #include "amounts.hpp"
+#include "language.hpp"
 
 #include <fmt/format.h>
 
@@ -13,9 +14,9 @@ namespace {
 
 // Away from the favourable side: a distance kept is never shown less than it is, a wind never more.
 std::string metres_kept(std::int64_t mm) { return metres((mm + 99) / 100 * 100); }
-std::string wind_under(std::int64_t mm_s) { return fmt::format("{}.{} m/s", mm_s / 1000, mm_s % 1000 / 100); }
+std::string wind_under(std::int64_t mm_s) { return decimal(fmt::format("{}.{} m/s", mm_s / 1000, mm_s % 1000 / 100)); }
 
-std::string degrees(double angle) { return fmt::format("{:g}\u00b0", angle); }
+std::string degrees(double angle) { return decimal(fmt::format("{:g}\u00b0", angle)); }
 
 // One point's lines; those of the whole card only are left out of the short one.
 class Lines {
@@ -46,25 +47,28 @@ private:
 std::vector<CardLine> before_grip(const CardFacts& f)
 {
     Lines lines{f};
-    lines.always("Maker and size read on the pipe: " + f.pipe, "Another pipe: this answer ends. Ask for that one.");
+    lines.always(say("Maker and size read on the pipe: {}", f.pipe),
+                 "Another pipe: this answer ends. Ask for that one.");
     if (f.has_trench && !f.place.empty())
-        lines.always("Tracks on mark " + f.place, "Stand on the mark, or ask for the mark where you stand.");
+        lines.always(say("Tracks on mark {}", f.place), "Stand on the mark, or ask for the mark where you stand.");
     const bool dry = f.faces_dry.value_or(false);
     lines.always(dry ? "Gripping faces and barrel clean and dry" : "Gripping faces and barrel clean",
                  dry ? "Clean and dry both before they touch." : "Clean both before they touch.");
-    const std::string but = f.has_trench && f.someone_enters ? ", but for who waits in the trench" : "";
-    lines.always(
-        (f.zone_mm ? "Nobody within " + metres_kept(*f.zone_mm) + " of the slew axis" : "Nobody inside the zone") + but,
-        "Wait. Nothing is gripped while anybody else is inside.");
+    const std::string but =
+        f.has_trench && f.someone_enters ? ", " + in_language("but for who waits in the trench") : "";
+    lines.always((f.zone_mm ? say("Nobody within {} of the slew axis", metres_kept(*f.zone_mm))
+                            : say("Nobody inside the zone")) +
+                     but,
+                 "Wait. Nothing is gripped while anybody else is inside.");
     if (f.setting)
-        lines.first_time("Set to " + *f.setting + ", its keeper in",
+        lines.first_time(say("Set to {}, its keeper in", *f.setting),
                          "Leave the pipe. Report it, and look at the setting.");
     if (f.wind_limit_mm_s)
-        lines.always("Wind under " + wind_under(*f.wind_limit_mm_s), "Wait for less wind.");
+        lines.always(say("Wind under {}", wind_under(*f.wind_limit_mm_s)), "Wait for less wind.");
     if (!f.light.empty())
-        lines.always("Light: " + f.light, "Wait for the light.");
+        lines.always(say("Light: {}", f.light), "Wait for the light.");
     for (const auto& each : f.near)
-        lines.always(each.what + ": keep " + metres_kept(each.least_mm) + " (" + each.whose_rule + ")",
+        lines.always(say("{}: keep {} ({})", each.what, metres_kept(each.least_mm), each.whose_rule),
                      "Do not lift. Tell the supervisor.");
     lines.own(HoldPoint::before_grip);
     return lines.take();
@@ -76,7 +80,7 @@ std::vector<CardLine> just_clear(const CardFacts& f)
     lines.always("A hand's breadth up, held: the grip holds, the pipe hangs as it should",
                  "Set it down. Look before another try; a slip is reported.");
     if (f.test_tilt)
-        lines.always("Tilted to " + degrees(*f.test_tilt) + " and back: nothing moved in the grip",
+        lines.always(say("Tilted to {} and back: nothing moved in the grip", degrees(*f.test_tilt)),
                      "Set it down and report a slip.");
     lines.own(HoldPoint::just_clear);
     return lines.take();
@@ -90,21 +94,21 @@ std::vector<CardLine> at_trench(const CardFacts& f)
         lines.own(HoldPoint::at_trench);
         return lines.take();
     }
-    lines.always(f.place.empty() ? "Tracks on their mark" : "Tracks on mark " + f.place,
+    lines.always(f.place.empty() ? say("Tracks on their mark") : say("Tracks on mark {}", f.place),
                  "Keep the load low, set it down on the bank, and stand the machine right.");
     if (f.someone_enters)
-        lines.always(f.waits_at.empty() ? "Nobody beneath, and whoever is in the trench well clear"
-                                        : "Whoever is in the trench stands at " + f.waits_at,
+        lines.always(f.waits_at.empty() ? say("Nobody beneath, and whoever is in the trench well clear")
+                                        : say("Whoever is in the trench stands at {}", f.waits_at),
                      "Hold on the bank's side, low, until it is so.");
     else
         lines.always("Nobody in the trench", "Hold on the bank's side, low, until it is empty.");
     if (!f.route.empty())
-        lines.first_time("Came " + f.route, "Back the way it came, low.");
+        lines.first_time(say("Came {}", f.route), "Back the way it came, low.");
     if (f.entry_tilt)
-        lines.always("Tilted to " + degrees(*f.entry_tilt) + " to go in",
+        lines.always(say("Tilted to {} to go in", degrees(*f.entry_tilt)),
                      "Bring it back over the bank, then set it down.");
     if (f.is_strutted && f.tilt_limit)
-        lines.always("Between the struts never over " + degrees(*f.tilt_limit) + ", clear all round",
+        lines.always(say("Between the struts never over {}, clear all round", degrees(*f.tilt_limit)),
                      "Stop, up the same way, out over the bank.");
     lines.own(HoldPoint::at_trench);
     return lines.take();

@@ -1,6 +1,7 @@
 #include "amounts.hpp"
 #include "finding_table.hpp"
 #include "finding_words.hpp"
+#include "language.hpp"
 #include "setting.hpp"
 #include "standing.hpp"
 
@@ -15,7 +16,7 @@ namespace {
 
 std::string stands(const Question& question)
 {
-    return standing_of(question.setting_records).state.value_or("not known");
+    return standing_of(question.setting_records).state.value_or(in_language("not known"));
 }
 
 // The states that take this barrel, "hole 1 or hole 2".
@@ -26,8 +27,8 @@ std::string wanted(const Question& question)
     if (attachment && attachment->model && question.pipe && question.pipe->barrel)
         for (const State& state : attachment->model->states)
             if (serves(state, *question.pipe->barrel))
-                names += (names.empty() ? "" : " or ") + state.name.value_or("?");
-    return names.empty() ? "another setting" : names;
+                names += (names.empty() ? "" : " " + in_language("or") + " ") + state.name.value_or("?");
+    return names.empty() ? in_language("another setting") : names;
 }
 
 std::string days_left(const Finding& finding)
@@ -35,17 +36,17 @@ std::string days_left(const Finding& finding)
     const auto* today = std::get_if<Day>(&finding.measured);
     const auto* last = std::get_if<Day>(&finding.limit);
     if (!today || !last)
-        return "soon";
+        return in_language("soon");
     const auto days = days_between(*today, *last).count();
-    return days == 0 ? "today" : days == 1 ? "in 1 day" : fmt::format("in {} days", days);
+    return days <= 0 ? in_language("today") : say_many(static_cast<std::size_t>(days), "in {} day", "in {} days");
 }
 
 std::string outside(const Finding& finding)
 {
     if (finding.unit == Unit::none)
-        return "Machine, attachment, pipe or place is not in it";
-    return (finding.unit == Unit::kilogram ? "Load " : "Radius ") + amount(finding.measured, finding.unit) + " of " +
-           amount(finding.limit, finding.unit, Rounding::down);
+        return in_language("Machine, attachment, pipe or place is not in it");
+    return say(finding.unit == Unit::kilogram ? "Load {} of {}" : "Radius {} of {}",
+               amount(finding.measured, finding.unit), amount(finding.limit, finding.unit, Rounding::down));
 }
 
 class Filling {
@@ -57,14 +58,14 @@ public:
         put("who", finding.about.empty() ? "" : ": " + naming(finding.about));
         put("measured", measured);
         put("limit", limit);
-        put("of", measured + " of " + limit);
+        put("of", say("{} of {}", measured, limit));
         put("left", days_left(finding));
         put("outside", outside(finding));
         const bool setting = row(finding.code) == Row::setting;
         put("stands", setting ? stands(question) : "");
         put("wanted", setting ? wanted(question) : "");
     }
-    std::string fill(std::string_view text) const { return fmt::vformat(text, arguments_); }
+    std::string fill(std::string_view text) const { return fmt::vformat(in_language(std::string{text}), arguments_); }
 
 private:
     void put(const char* name, std::string value) { arguments_.push_back(fmt::arg(name, std::move(value))); }
@@ -82,7 +83,8 @@ Sentence says(const Finding& finding, const Question& question, const Naming& na
     const Filling filling{finding, question, naming};
     const FindingWords& words = words_of(finding.code);
     if (finding.code == Code::setting_unknown && !was_ever_set(question))
-        return {filling.fill(words.headline), "It was never set by the record: two people set it by the steps"};
+        return {filling.fill(words.headline),
+                in_language("It was never set by the record: two people set it by the steps")};
     return {filling.fill(words.headline), filling.fill(words.detail)};
 }
 
@@ -112,7 +114,7 @@ std::string_view verdict(bool may_lift) { return may_lift ? "MAY LIFT" : "DO NOT
 std::string says_of_planned_lift(const std::string& mark, const rules::Finding& finding,
                                  const rules::Question& question, const Naming& naming)
 {
-    return (mark.empty() ? "" : "A lift from mark " + mark + " would be stopped: ") +
+    return (mark.empty() ? "" : say("A lift from mark {} would be stopped: ", mark)) +
            says(finding, question, naming).joined();
 }
 

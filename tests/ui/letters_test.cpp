@@ -67,6 +67,7 @@ TEST_CASE("the sheet turns to night and back from the first screen")
     tests::SampleBook sample;
     tests::Rig rig{sample.store(), ui::Door::none};
     CHECK_FALSE(ui::is_night());
+    rig.tap("This glass");
     rig.tap("Night sheet");
     CHECK(ui::is_night());
     CHECK(ui::colours().ink == ui::night_sheet.ink);

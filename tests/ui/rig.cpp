@@ -62,8 +62,9 @@ Rig::Rig(records::Book& book, ui::Door door, Glass glass, std::function<std::str
     io.DeltaTime = 1.0F / 60.0F;
     io.IniFilename = nullptr;
     ui::map_keys(io);
+    words::catalogues_in(COTTER_BUILD "/locale");
+    ui::set_looks(glass.looks);
     theme_ = std::make_unique<ui::Theme>(glass.px_per_mm);
-    ui::set_night(glass.night);
     unsigned char* pixels = nullptr;
     int width = 0, height = 0;
     io.Fonts->GetTexDataAsAlpha8(&pixels, &width, &height);

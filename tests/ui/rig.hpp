@@ -45,7 +45,7 @@ private:
 struct Glass {
     float width = 1280, height = 800;
     double px_per_mm = 5.88;
-    bool night = false;
+    ui::Looks looks = {};
 };
 
 class Rig {

@@ -104,7 +104,7 @@ void check_text_beside_buttons(const Rig& rig)
 }
 
 // Night changes colours alone.
-const Glass glasses[] = {{1280, 800, 5.88}, {800, 1280, 5.88, true}, {1920, 1200, 8.83}};
+const Glass glasses[] = {{1280, 800, 5.88}, {800, 1280, 5.88, {true}}, {1920, 1200, 8.83}};
 
 std::string pipe_name(SampleBook& sample) { return sample.store().fact("pipe", "sk-600")->doc.value("name", ""); }
 
