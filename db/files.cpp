@@ -13,16 +13,6 @@ namespace fs = std::filesystem;
 
 namespace {
 
-std::optional<std::string> bytes_of(const fs::path& path)
-{
-    std::error_code failed;
-    if (!fs::is_regular_file(path, failed) || fs::file_size(path, failed) > Files::largest || failed)
-        return std::nullopt;
-    std::ifstream in{path, std::ios::binary};
-    std::string bytes{std::istreambuf_iterator<char>{in}, {}};
-    return in.bad() ? std::nullopt : std::optional{std::move(bytes)};
-}
-
 // Source: ISO/IEC 10918-1, B.1 (SOI marker); ISO/IEC 15948, 5.2 (PNG signature).
 bool is_picture(const std::string& bytes)
 {
@@ -36,6 +26,16 @@ bool is_name(const std::string& name)
 
 } // namespace
 
+std::optional<std::string> Files::bytes_of(const fs::path& path)
+{
+    std::error_code failed;
+    if (!fs::is_regular_file(path, failed) || fs::file_size(path, failed) > Files::largest || failed)
+        return std::nullopt;
+    std::ifstream in{path, std::ios::binary};
+    std::string bytes{std::istreambuf_iterator<char>{in}, {}};
+    return in.bad() ? std::nullopt : std::optional{std::move(bytes)};
+}
+
 void Files::write(const std::string& name, const std::string& bytes) const
 {
     std::error_code failed; // then the file cannot be written, and says so
@@ -48,9 +48,16 @@ std::string Files::keep(const fs::path& picture) const
     const auto bytes = bytes_of(picture);
     if (!bytes || !is_picture(*bytes))
         throw StoreError{picture.string() + ": not a picture; a JPEG or PNG file of up to 40 MB is accepted"};
-    const std::string name = records::sha256(*bytes);
+    return keep_bytes(*bytes);
+}
+
+std::string Files::keep_bytes(const std::string& picture) const
+{
+    if (!is_picture(picture) || picture.size() > largest)
+        throw StoreError{"This is not a picture; a JPEG or PNG file of up to 40 MB is accepted"};
+    const std::string name = records::sha256(picture);
     if (!read(name))
-        write(name, *bytes);
+        write(name, picture);
     return name;
 }
 

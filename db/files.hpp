@@ -13,11 +13,15 @@ class Files {
 public:
     static constexpr std::uintmax_t largest = 40'000'000; // bytes
 
+    // Of a file of up to that size; nothing if it cannot be read.
+    static std::optional<std::string> bytes_of(const std::filesystem::path& path);
+
     explicit Files(const std::filesystem::path& book) : folder_{book.string() + ".files"} {}
 
     // Copies a JPEG or PNG picture in and gives its name; StoreError if it is neither, too large or cannot be read.
     // A picture that is there already is not written again.
     std::string keep(const std::filesystem::path& picture) const;
+    std::string keep_bytes(const std::string& picture) const;
 
     // The bytes, if they are there and are those that the name says.
     std::optional<std::string> read(const std::string& name) const;

@@ -17,7 +17,7 @@ namespace {
 const std::vector<std::pair<std::string, std::string>> all_roles{
     {"operator", "Operator"},    {"signaller", "Slinger, signaller"}, {"supervisor", "Lifting supervisor"},
     {"manager", "Site manager"}, {"appointed", "Appointed person"},   {"competent", "Competent person"},
-    {"fitter", "Fitter"},        {"hire_desk", "Hire desk"}};
+    {"fitter", "Fitter"},        {"hire_desk", "Hire desk"},          {"gateman", "Gateman"}};
 
 std::set<std::string> set_of(const Json& admission, const char* list)
 {

@@ -40,9 +40,12 @@ void AheadPage::add_today(rules::Day today)
         lines_.push_back({false, {}, "No check of what hangs on a machine here", ""});
     lines_.push_back({true, {}, "Defects open", ""});
     const auto open = desk::open_defects(book, today);
-    for (const desk::OpenDefect& each : open)
-        lines_.push_back({false, Sign::warning, desk::label_of(book, each.unit) + ": " + each.what,
-                          say("{}. Who may clear it does, with what was done", days_old(each.days_old))});
+    open_.clear();
+    for (const desk::OpenDefect& each : open) {
+        open_.emplace_back(lines_.size(), each);
+        lines_.push_back({false, Sign::warning, desk::label_of(book, each.unit) + ": " + words::in_language(each.what),
+                          say("{}. Who may clear it does, with what was done", days_old(each.days_old)), "Clear"});
+    }
     if (open.empty())
         lines_.push_back({false, {}, "None", ""});
 }
@@ -94,6 +97,11 @@ bool AheadPage::plot(Sheet& sheet)
 
 bool AheadPage::draw(Sheet& sheet)
 {
+    if (clears_) {
+        if (!clears_->draw(sheet))
+            clears_.reset();
+        return true;
+    }
     look();
     bool stays = true;
     if (shows_days_) {
@@ -102,6 +110,9 @@ bool AheadPage::draw(Sheet& sheet)
         const auto pressed = reading_.draw(sheet, "Ahead", lines_, {"Back", "Per day"});
         shows_days_ = pressed.button == "Per day";
         stays = pressed.button != "Back";
+        for (const auto& [line, defect] : open_)
+            if (pressed.line == line)
+                clears_.emplace(outside_, defect);
     }
     ui::draw(sheet, title_block(outside_, "READ ONLY", ""));
     return stays;

@@ -3,11 +3,14 @@
 // Site, ahead: what is missing today, defects that are open and how old, what changes within 7, 14 and 30 days; lifts
 // and stops per day.
 
+#include "clear_defect.hpp"
 #include "outlook.hpp"
 #include "outside.hpp"
 #include "read_page.hpp"
 
+#include <optional>
 #include <string>
+#include <utility>
 #include <vector>
 
 namespace cotter::ui {
@@ -28,6 +31,8 @@ private:
     std::vector<ReadLine> lines_;
     std::vector<desk::DayCount> counts_;
     bool shows_days_ = false;
+    std::vector<std::pair<std::size_t, desk::OpenDefect>> open_; // by their lines
+    std::optional<ClearDefect> clears_;
     ReadPage reading_;
 };
 

@@ -83,11 +83,16 @@ void Cab::choose_person(Sheet& sheet)
                   "Back"};
     for (const std::string& each : people)
         choice.options.push_back({desk::shown_name(outside_.book, each), "", std::nullopt});
+    choice.options.push_back({"A unit has come", "for the gateman", std::nullopt});
     const auto pressed = ask(sheet, choice);
     if (!pressed)
         return;
-    if (*pressed == people.size())
+    if (*pressed > people.size())
         return go(Page::gone);
+    if (*pressed == people.size()) {
+        receive_.emplace(outside_, false);
+        return go(Page::receive);
+    }
     if (!lift_still_up().empty())
         return take_the_levers(people[*pressed]); // setting down asks for no PIN
     outside_.signing.in(people[*pressed], [this, person = people[*pressed]] { take_the_levers(person); });
@@ -224,6 +229,7 @@ void Cab::act(const CabPressed& pressed, const CabSheet& view, std::size_t fit)
     case What::pin: return go(!view.has_setting ? Page::pipe : !view.picture ? Page::look : Page::move);
     case What::lift: return ask_for_lift();
     case What::report: return go(Page::report);
+    case What::different_pipe: return go(Page::pipe);
     case What::more: first_ = first_ + fit - 1 < view.rows.size() ? first_ + fit - 1 : 0; return;
     case What::row:
         if (view.findings[pressed.row])
@@ -270,6 +276,9 @@ void Cab::draw_page(Sheet& sheet)
     case Page::clears: return explain(sheet);
     case Page::report: return report(sheet);
     case Page::report_unit: return report_unit(sheet);
+    case Page::report_photo: return report_photo(sheet);
+    case Page::receive: return receive_->draw(sheet) ? void() : go(Page::who);
+    case Page::call: return call_->draw(sheet) ? void() : go(Page::sheet);
     case Page::card: return card(sheet);
     case Page::card_no: return card_no(sheet);
     case Page::card_ends: return card_ends(sheet);

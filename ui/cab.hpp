@@ -3,7 +3,10 @@
 // The Cab: a shift at the machine, one thing at a time.
 
 #include "cab_sheet.hpp"
+#include "call_page.hpp"
 #include "card_view.hpp"
+#include "photo_page.hpp"
+#include "receive_page.hpp"
 
 #include "decide.hpp"
 
@@ -43,6 +46,9 @@ private:
         clears,
         report,
         report_unit,
+        report_photo,
+        receive,
+        call,
         standing,
         card,
         card_no,
@@ -79,6 +85,9 @@ private:
     void explain(Sheet& sheet);
     void report(Sheet& sheet);
     void report_unit(Sheet& sheet);
+    void report_photo(Sheet& sheet);
+    void write_report(const std::vector<std::string>& photos);
+    std::string shift_summary() const;
     void ask_for_lift();
     void choose_standing(Sheet& sheet);
     void begin_card();
@@ -115,7 +124,10 @@ private:
     std::size_t line_ = 0;
     std::vector<desk::CheckAnswer> answers_;
     std::optional<rules::Finding> explained_;
-    std::string answered_, reported_, lift_;
+    std::string answered_, reported_, reported_unit_, lift_;
+    std::optional<PhotoPage> photo_;
+    std::optional<ReceivePage> receive_;
+    std::optional<CallPage> call_;
     std::vector<words::CardPoint> card_; // of the lift that was asked for
     std::string count_;                  // of pipes laid, when it was asked for
     std::size_t point_ = 0;              // of the card

@@ -2,7 +2,11 @@
 
 #include "cab.hpp"
 
+#include "calls.hpp"
 #include "finding_words.hpp"
+#include "outlook.hpp"
+
+#include <array>
 
 namespace cotter::ui {
 
@@ -12,15 +16,22 @@ void Cab::explain(Sheet& sheet)
 {
     const auto naming = [&](const std::string& id) { return desk::shown_name(outside_.book, id); };
     const words::Sentence sentence = words::says(*explained_, question_, naming);
-    const Choice choice{sentence.headline,
-                        say("{}. {}. Rule: {}.", sentence.detail,
-                            words::in_language(std::string{words::clears(explained_->code)}),
-                            words::in_language(std::string{words::source(explained_->code)})),
-                        {},
-                        false,
-                        "Back"};
-    if (ask(sheet, choice))
-        go(Page::sheet);
+    Choice choice{sentence.headline,
+                  say("{}. {}. Rule: {}.", sentence.detail,
+                      words::in_language(std::string{words::clears(explained_->code)}),
+                      words::in_language(std::string{words::source(explained_->code)})),
+                  {},
+                  false,
+                  "Back"};
+    if (words::button(explained_->code) == "Swap" || words::button(explained_->code) == "Tell")
+        choice.options.push_back({"Call the yard", "swap or breakdown", std::nullopt});
+    const auto pressed = ask(sheet, choice);
+    if (!pressed)
+        return;
+    if (*pressed == choice.options.size())
+        return go(Page::sheet);
+    call_.emplace(outside_, false);
+    go(Page::call);
 }
 
 void Cab::report(Sheet& sheet)
@@ -29,8 +40,8 @@ void Cab::report(Sheet& sheet)
                         "Anyone may call a stop.",
                         {{"Touch", "contact, no mark, nothing moved", figures::Sign::warning},
                          {"Knock", "a mark, bend, snag or drop", figures::Sign::warning},
+                         {"Defect", "worn or loose; in doubt call a stop", figures::Sign::warning},
                          {"Stop", "something is not right", figures::Sign::stop},
-                         {"Different pipe", "another maker or size", std::nullopt},
                          {"Another mark", "the machine has moved", std::nullopt},
                          {"Stand down", "the shift is over", std::nullopt}},
                         false,
@@ -38,12 +49,11 @@ void Cab::report(Sheet& sheet)
     const auto pressed = ask(sheet, choice);
     if (!pressed)
         return;
-    if (*pressed < 3) {
-        reported_ = *pressed == 0 ? "touch" : *pressed == 1 ? "knock" : "stop";
+    constexpr std::array<const char*, 4> reports{"touch", "knock", "defect", "stop"};
+    if (*pressed < reports.size()) {
+        reported_ = reports[*pressed];
         return go(Page::report_unit);
     }
-    if (*pressed == 3)
-        return go(Page::pipe);
     if (*pressed == 4)
         return go(marks().empty() ? Page::pipe : Page::standing);
     if (*pressed == 5)
@@ -55,8 +65,8 @@ void Cab::report(Sheet& sheet)
 void Cab::confirm_stand_down(Sheet& sheet)
 {
     const Choice choice{"Stand down? The shift ends for everybody on this site.",
-                        "Every check of this shift ends with it.",
-                        {{"Stand down", "the shift is over for all", std::nullopt}},
+                        say("Every check of this shift ends with it.") + " " + shift_summary(),
+                        {{"Hold to stand down", "", std::nullopt, false, true}},
                         false,
                         "Back"};
     const auto pressed = ask(sheet, choice);
@@ -96,10 +106,40 @@ void Cab::report_unit(Sheet& sheet)
         return;
     if (*pressed == units.size())
         return go(Page::report);
+    reported_unit_ = units[*pressed];
+    if (reported_ == "stop" || reported_ == "touch") // a stop never waits, a touch leaves no mark
+        return write_report({});
+    photo_.emplace(outside_, "A photo of it, if there is one");
+    go(Page::report_photo);
+}
+
+// The report is not lost where the photo is.
+void Cab::report_photo(Sheet& sheet)
+{
+    const auto left = photo_->draw(sheet, operator_);
+    if (left == PhotoPage::Left::kept)
+        write_report({photo_->name()});
+    if (left == PhotoPage::Left::without)
+        write_report({});
+}
+
+void Cab::write_report(const std::vector<std::string>& photos)
+{
     const desk::Hand hand = outside_.hand(operator_);
-    write(reported_ == "stop" ? call_a_stop(hand, units[*pressed], "called from the cab")
-                              : something_happened(hand, reported_, units[*pressed], "reported from the cab"));
+    const std::string what = "reported from the cab";
+    write(reported_ == "stop"     ? call_a_stop(hand, reported_unit_, "called from the cab")
+          : reported_ == "defect" ? find_a_defect(hand, reported_unit_, "report", what, photos)
+                                  : something_happened(hand, reported_, reported_unit_, what, photos));
     go(Page::sheet);
+}
+
+// What the shift comes to.
+std::string Cab::shift_summary() const
+{
+    const auto counts = desk::lifts_per_day(outside_.book, outside_.hand("").day, 1);
+    const auto open = desk::open_defects(outside_.book, outside_.hand("").day);
+    return say("Today: {} lifts done, {} stopped; {} pipes laid this shift; {} defects open.", counts.back().lifts,
+               counts.back().stops, desk::laid_this_shift(outside_.book), open.size());
 }
 
 } // namespace cotter::ui

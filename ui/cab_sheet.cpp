@@ -1,10 +1,12 @@
 #include "cab_sheet.hpp"
 
+#include <algorithm>
+
 namespace cotter::ui {
 
 namespace {
 
-constexpr double buttons_h = 25;
+constexpr double buttons_h = 25, under_mm = 31;
 
 struct Places {
     Box plate, rows, picture, buttons;
@@ -16,7 +18,7 @@ Places places(const Sheet& sheet)
     const double w = sheet.width(), bottom = sheet.height() - title_height(sheet);
     if (w > sheet.height()) {
         const double left = w * 0.553;
-        return {{0, 0, left, plate_mm},
+        return {{0, 0, std::max(left, plate_width(sheet)), plate_mm},
                 {0, plate_mm, left, bottom - plate_mm},
                 {left + 1.5, 0, w - left - 1.5, bottom - buttons_h},
                 {left + 1.5, bottom - buttons_h, w - left - 1.5, buttons_h}};
@@ -30,9 +32,13 @@ Places places(const Sheet& sheet)
 
 void draw_under(Sheet& sheet, const CabSheet& view, const Box& box)
 {
+    const double w = box.w - 18;
+    double whole = 4.5;
+    for (const std::string& line : view.under)
+        whole += sheet.height_of(Letter::bold, line, w) + 1.2;
     double y = box.y + 4.5;
     for (const std::string& line : view.under)
-        y += sheet.wrapped({box.x + 15, y, box.w - 18, 0}, Letter::bold, line, 2) + 1.2;
+        y += sheet.wrapped({box.x + 15, y, w, 0}, {Letter::bold, whole > under_mm}, line, 2) + 1.2;
 }
 
 void draw_ranges(Sheet& sheet, const CabSheet& view, double x, double y, double w)
@@ -41,25 +47,41 @@ void draw_ranges(Sheet& sheet, const CabSheet& view, double x, double y, double 
         sheet.figure(figures::ranges_ladder(view.ranges, view.picture->barrel, w), x, y);
 }
 
-void draw_picture(Sheet& sheet, const CabSheet& view, const Box& box)
+// Gear, pipe and people of today; at the right the way out of the answer.
+bool draw_head(Sheet& sheet, const CabSheet& view, const Box& box)
+{
+    constexpr double button_w = 26;
+    const double over = std::max(0.0, plate_width(sheet) - box.x); // a long verdict reaches over the picture's corner
+    const double x = box.x + 3 + (box.y < plate_mm ? over : 0), w = box.x + box.w - button_w - 5 - x;
+    const auto line = [&](double y, Letter letter, const std::string& text) {
+        sheet.wrapped({x, box.y + y, w, 0}, letter, sheet.cut(letter, text, w, 1), 1,
+                      letter == Letter::bold ? colours().ink : colours().second);
+    };
+    line(2.6, Letter::bold, view.gear);
+    line(8.8, Letter::second, view.pipe);
+    line(14.6, Letter::second, view.people);
+    return sheet.button("Different pipe", {box.x + box.w - button_w - 1, box.y + 1, button_w, glove.target});
+}
+
+bool draw_picture(Sheet& sheet, const CabSheet& view, const Box& box)
 {
     sheet.fill(box, colours().sheet);
     sheet.frame(box, thin_mm);
-    sheet.wrapped({box.x + 3, box.y + 3.2, box.w - 6, 0}, Letter::bold, view.gear, 1);
-    sheet.wrapped({box.x + 3, box.y + 9.2, box.w - 6, 0}, Letter::second, view.pipe, 1, colours().second);
+    const bool other_pipe = draw_head(sheet, view, box);
     if (!view.picture) {
-        sheet.wrapped({box.x + 3, box.y + 22, box.w - 6, 0}, Letter::text,
+        sheet.wrapped({box.x + 3, box.y + 26, box.w - 6, 0}, Letter::text,
                       "Look at the attachment first and say how it stands. Then it is drawn here.", 4);
-        return;
+        return other_pipe;
     }
     const bool wide = box.w > 110;
     const double ladder_h = view.ranges.empty() ? 0 : 6.2 * static_cast<double>(view.ranges.size()) + 4;
-    const double w = wide ? box.w * 0.4 : box.w - 10, h = wide ? box.h - 17 : box.h - 17 - ladder_h;
-    sheet.figure(figures::attachment(*view.picture, w, h), box.x + 4, box.y + 15);
+    const double w = wide ? box.w * 0.4 : box.w - 10, h = wide ? box.h - 23 : box.h - 23 - ladder_h;
+    sheet.figure(figures::attachment(*view.picture, w, h), box.x + 4, box.y + 21);
     if (wide)
         draw_ranges(sheet, view, box.x + box.w * 0.45, box.y + box.h - ladder_h - 4, box.w * 0.55 - 5);
     else
         draw_ranges(sheet, view, box.x + 4, box.y + box.h - ladder_h, box.w - 8);
+    return other_pipe;
 }
 
 std::optional<figures::Sign> done_sign(bool done) { return done ? figures::Sign::in_order : figures::Sign::stop; }
@@ -90,11 +112,10 @@ namespace {
 // Under MAY LIFT stands what the answer is for; the findings begin below it.
 Box rows_box(const Sheet& sheet, const CabSheet& view)
 {
-    constexpr double under = 31;
     Box rows = places(sheet).rows;
     if (!view.under.empty()) {
-        rows.y += under;
-        rows.h -= under;
+        rows.y += under_mm;
+        rows.h -= under_mm;
     }
     return rows;
 }
@@ -108,13 +129,14 @@ std::optional<CabPressed> draw(Sheet& sheet, const CabSheet& view, std::size_t f
     std::optional<CabPressed> pressed;
     const Places at = places(sheet);
     sheet.fill({0, 0, sheet.width(), sheet.height()}, colours().ground);
-    draw(sheet, view.plate, at.plate);
     if (!view.under.empty())
         draw_under(sheet, view, at.rows);
     if (const auto row = draw(sheet, view.rows, first, rows_box(sheet, view)))
         pressed =
             *row == view.rows.size() ? CabPressed{CabPressed::What::more} : CabPressed{CabPressed::What::row, *row};
-    draw_picture(sheet, view, at.picture);
+    if (draw_picture(sheet, view, at.picture))
+        pressed = CabPressed{CabPressed::What::different_pipe};
+    draw(sheet, view.plate, at.plate); // over the picture where its verdict is long
     if (const auto what = draw_buttons(sheet, view, at.buttons))
         pressed = CabPressed{*what};
     draw(sheet, view.title);

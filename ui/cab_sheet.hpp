@@ -8,7 +8,7 @@ namespace cotter::ui {
 
 // The four buttons at their fixed place, a row's own button, or "more".
 struct CabPressed {
-    enum class What { check, pin, lift, report, row, more } what;
+    enum class What { check, pin, lift, report, row, more, different_pipe } what;
     std::size_t row = 0;
 };
 

@@ -242,6 +242,20 @@ void add_picture(CabSheet& sheet, const Outside& outside, const desk::LiftAsked&
         sheet.ranges.push_back({state.name.value_or("?"), count(state.least), count(state.greatest)});
 }
 
+// Who is supervisor and signaller today.
+std::string people_today(const Outside& outside)
+{
+    const std::string site = desk::current_site(outside.book);
+    const rules::Day day = desk::working_day(outside.book, site, outside.now());
+    const desk::Json roles = desk::doc(outside.book, "people_today", site + " " + rules::to_string(day))
+                                 .value("roles", desk::Json::object());
+    const auto name = [&](const char* role) {
+        const std::string person = roles.value(role, "");
+        return person.empty() ? say("not named") : desk::shown_name(outside.book, person);
+    };
+    return say("Signaller {}, supervisor {}", name("signaller"), name("supervisor"));
+}
+
 void add_what_may_be_lifted(CabSheet& sheet, const Outside& outside, const Question& question)
 {
     const Standing standing = standing_of(question.setting_records);
@@ -277,6 +291,7 @@ CabSheet cab_sheet(const Outside& outside, const desk::LiftAsked& asked, const Q
     sheet.setting_right = !any_in_row(decision.findings, {rules::Row::setting});
     if (decision.may_lift())
         add_what_may_be_lifted(sheet, outside, question);
+    sheet.people = people_today(outside);
     sheet.title = title_block(outside, "OPERATOR", asked.on_the_levers);
     return sheet;
 }

@@ -11,7 +11,7 @@ namespace {
 constexpr double side = 4, buttons_mm = 25, after_line = 1.8, after_point = 2.6;
 
 struct Letters {
-    Letter asks, if_not;
+    Lettering asks, if_not;
 };
 
 // Fills boxes from the top, one after the other; without a sheet to draw on it only measures.
@@ -45,18 +45,18 @@ public:
     bool fits() const { return fits_; }
 
 private:
-    double height_of(Letter letter, const std::string& text) const
+    double height_of(Lettering letter, const std::string& text) const
     {
         return capital_mm(letter) * 1.72 * measure_.lines_of(letter, text, boxes_[box_].w);
     }
 
-    void put(Letter letter, const std::string& text)
+    void put(Lettering letter, const std::string& text)
     {
         constexpr int most = 12;
         const Box& at = boxes_[box_];
         if (sheet_)
             sheet_->wrapped({at.x, at.y + down_, at.w, 0}, letter, text, most,
-                            letter == letters_.if_not ? colours().second : colours().ink);
+                            letter.letter == letters_.if_not.letter ? colours().second : colours().ink);
         down_ += height_of(letter, text);
         fits_ = fits_ && down_ <= at.h + 0.1;
     }
@@ -92,13 +92,18 @@ bool fill(Columns& columns, const std::vector<words::CardPoint>& points)
 // As large as fits: nothing of a card is left out.
 Letters letters_for(const Sheet& sheet, const std::vector<words::CardPoint>& points, const std::vector<Box>& boxes)
 {
-    for (const Letters each : {Letters{Letter::bold, Letter::text}, Letters{Letter::text, Letter::second},
-                               Letters{Letter::text, Letter::small}, Letters{Letter::second, Letter::small}}) {
+    const Letters all[] = {{Letter::bold, Letter::text},
+                           {{Letter::bold, true}, {Letter::text, true}},
+                           {Letter::text, Letter::second},
+                           {{Letter::text, true}, {Letter::second, true}},
+                           {{Letter::text, true}, {Letter::small, true}},
+                           {{Letter::second, true}, {Letter::small, true}}};
+    for (const Letters each : all) {
         Columns measured{sheet, nullptr, boxes, each};
         if (fill(measured, points))
             return each;
     }
-    return {Letter::small, Letter::small};
+    return {{Letter::small, true}, {Letter::small, true}};
 }
 
 struct CardPlaces {
@@ -115,8 +120,9 @@ CardPlaces card_places(const Sheet& sheet)
                 {0, bottom - buttons_mm, w, buttons_mm},
                 {{side, top + 15, w - 2 * side, bottom - buttons_mm - top - 16}}};
     const double left = w * 0.553;
-    return {{0, 0, left, plate_mm},
-            {left + side, 4, w - left - 2 * side, 20},
+    const double plate = std::max(left, plate_width(sheet));
+    return {{0, 0, plate, plate_mm},
+            {plate + side, 4, w - plate - 2 * side, 20},
             {left + 1.5, bottom - buttons_mm, w - left - 1.5, buttons_mm},
             {{side, top, left - 2 * side, bottom - top - 2},
              {left + side, top, w - left - 2 * side, bottom - buttons_mm - top - 2}}};
@@ -148,8 +154,9 @@ std::optional<std::size_t> draw(Sheet& sheet, const CardView& view)
     sheet.fill({0, 0, sheet.width(), sheet.height()}, colours().ground);
     draw(sheet, view.plate, at.plate);
     const bool stops = view.plate.load_up && !view.plate.may_lift; // then it is what matters
-    sheet.wrapped({at.note.x, at.note.y, at.note.w, 0}, stops ? Letter::heading : Letter::bold, view.note,
-                  sheet.is_narrow() ? 2 : 3);
+    const Letter note = stops ? Letter::heading : Letter::bold;
+    const bool plain = sheet.height_of(note, view.note, at.note.w) > at.note.h;
+    sheet.wrapped({at.note.x, at.note.y, at.note.w, 0}, {note, plain}, view.note, 4);
     Columns columns{sheet, &sheet, at.columns, letters_for(sheet, view.points, at.columns)};
     fill(columns, view.points);
     return draw_card_buttons(sheet, view, at.buttons);

@@ -8,6 +8,8 @@ namespace cotter::ui {
 
 namespace {
 
+constexpr double margin = 6, option_mm = 24;
+
 struct Grid {
     std::size_t columns, rows;
     double w, h, gap;
@@ -18,11 +20,9 @@ struct Grid {
     }
 };
 
-constexpr double margin = 6;
-
 Grid grid_for(const Choice& choice, double width, double top, double bottom)
 {
-    Grid grid{1, 1, 0, 24, choice.apart ? glove.opposite_gap : glove.gap};
+    Grid grid{1, 1, 0, option_mm, choice.apart ? glove.opposite_gap : glove.gap};
     grid.columns = width > 180 && choice.options.size() > 2 ? 3 : choice.options.size() > 1 ? 2 : 1;
     grid.w =
         (width - 2 * margin - grid.gap * static_cast<double>(grid.columns - 1)) / static_cast<double>(grid.columns);
@@ -30,18 +30,47 @@ Grid grid_for(const Choice& choice, double width, double top, double bottom)
     return grid;
 }
 
+// Words and what more there is to say, as large as both have room for.
 bool draw_option(Sheet& sheet, const Choice::Option& option, const Box& box)
 {
+    if (option.hold)
+        return sheet.hold(option.words, box, option.sign);
     if (option.more.empty())
         return sheet.button(option.words, box, option.sign, option.chosen);
     const bool pressed = sheet.target(option.words, box, option.chosen);
     if (option.sign)
         sheet.sign(*option.sign, box.x + box.w - 5, box.y + 5, 6);
-    const double used =
-        sheet.wrapped({box.x + 3, box.y + 4, box.w - (option.sign ? 12 : 6), 0}, Letter::bold, option.words, 2);
-    sheet.wrapped({box.x + 3, box.y + 5 + used, box.w - 6, 0}, Letter::second,
-                  sheet.cut(Letter::second, option.more, box.w - 6, 2), 2, colours().second);
+    const double words_w = box.w - (option.sign ? 12 : 6), w = box.w - 6, room = box.h - 5;
+    const auto high = [&](bool plain) {
+        return sheet.height_of({Letter::bold, plain}, option.words, words_w) +
+               sheet.height_of({Letter::second, plain}, option.more, w);
+    };
+    const bool plain = high(false) > room;
+    const double used = sheet.wrapped({box.x + 3, box.y + 4, words_w, 0}, {Letter::bold, plain}, option.words, 2);
+    const int lines = high(true) > room && used > 6 ? 1 : 2;
+    const Lettering more{Letter::second, plain};
+    sheet.wrapped({box.x + 3, box.y + 5 + used, w, 0}, more, sheet.cut(more, option.more, w, lines), lines,
+                  colours().second);
     return pressed;
+}
+
+struct Head {
+    Lettering question, hint;
+    double question_h, hint_h;
+};
+
+// As large as leaves room for a row of options.
+Head head_for(const Sheet& sheet, const Choice& choice, double width, double room)
+{
+    Head head{Letter::heading, Letter::text, 0, 0};
+    for (const auto& [question, hint] : {std::pair{false, false}, std::pair{false, true}, std::pair{true, true}}) {
+        head = {{Letter::heading, question}, {Letter::text, hint}, 0, 0};
+        head.question_h = sheet.height_of(head.question, choice.question, width);
+        head.hint_h = sheet.height_of(head.hint, choice.hint, width);
+        if (head.question_h + head.hint_h <= room)
+            break;
+    }
+    return head;
 }
 
 } // namespace
@@ -50,15 +79,15 @@ std::optional<std::size_t> draw(Sheet& sheet, const Choice& choice, std::size_t&
 {
     sheet.fill({0, 0, sheet.width(), sheet.height()}, colours().ground);
     const double width = sheet.width() - choice.kept_right;
-    const Box plate{0, 0, std::min(sheet.width(), 135.0), choice.plate ? plate_mm : 0};
+    const Box plate{0, 0, std::max(std::min(sheet.width(), 135.0), plate_width(sheet)), choice.plate ? plate_mm : 0};
     if (choice.plate)
         draw(sheet, *choice.plate, plate);
-    const double head =
-        sheet.wrapped({margin, plate.h + 8, width - 2 * margin, 0}, Letter::heading, choice.question, 3);
-    const double hint = sheet.wrapped({margin, plate.h + 10 + head, width - 2 * margin, 0}, Letter::text, choice.hint,
-                                      6, choice.plate ? colours().ink : colours().second);
-    const double top = plate.h + 16 + head + hint,
-                 bottom = sheet.height() - title_height(sheet) - glove.target - 2 * glove.gap;
+    const double bottom = sheet.height() - title_height(sheet) - glove.target - 2 * glove.gap, w = width - 2 * margin;
+    const Head letters = head_for(sheet, choice, w, bottom - plate.h - 16 - (choice.options.empty() ? 0 : option_mm));
+    const double head = sheet.wrapped({margin, plate.h + 8, w, 0}, letters.question, choice.question, 4);
+    const double hint = sheet.wrapped({margin, plate.h + 10 + head, w, 0}, letters.hint, choice.hint, 8,
+                                      choice.plate ? colours().ink : colours().second);
+    const double top = plate.h + 16 + head + hint;
     const Grid grid = grid_for(choice, width, top, bottom);
     const std::size_t fit = grid.columns * grid.rows,
                       pages = (choice.options.size() + fit - 1) / std::max<std::size_t>(fit, 1);

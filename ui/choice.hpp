@@ -15,6 +15,7 @@ struct Choice {
         std::string words, more;
         std::optional<figures::Sign> sign;
         bool chosen = false; // it stands so now
+        bool hold = false;   // it cannot be undone
     };
     std::vector<Option> options;
     bool apart = false; // opposites: the gap between them is wider

@@ -36,10 +36,18 @@ std::optional<char> digit_keys(Sheet& sheet, const PadPlace& place, bool point)
 
 std::optional<std::size_t> ways_out_of(Sheet& sheet, const PadPlace& place, const std::vector<std::string>& words)
 {
+    const auto wanted = [&](const std::string& word) {
+        return std::max(24.0, sheet.width_of({Letter::bold, true}, word) + 6);
+    };
+    double all = pad_edge_mm;
+    for (const std::string& word : words)
+        all += wanted(word) + glove.gap;
+    const double room = sheet.is_narrow() ? sheet.width() : place.x - 1;
+    const double squeeze = std::max(0.0, all - room) / static_cast<double>(std::max<std::size_t>(words.size(), 1));
     std::optional<std::size_t> pressed;
     double x = pad_edge_mm;
     for (std::size_t i = 0; i < words.size(); ++i) {
-        const double w = std::max(24.0, sheet.width_of(Letter::text, words[i]) + 8);
+        const double w = std::max(glove.target, wanted(words[i]) - squeeze);
         if (sheet.button(words[i], {x, place.bottom - glove.target - glove.gap, w, glove.target}))
             pressed = i;
         x += w + glove.gap;

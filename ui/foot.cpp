@@ -12,7 +12,7 @@ constexpr double side = 3, above = 1, least_wide = 30;
 constexpr std::size_t few = 4; // so many stand at the left with a width of their own; more share the row
 
 double gap() { return std::max(side, at_desk().gap); }
-double row_mm() { return at_desk().target + 2.8; }
+double foot_row_mm() { return at_desk().target + 0.8 + at_desk().gap; }
 
 double width_of_button(const Sheet& sheet, const std::string& words)
 {
@@ -56,15 +56,15 @@ std::vector<Box> boxes(const Sheet& sheet, const std::vector<std::string>& butto
         const double w = (sheet.width() - (n + 1) * gap()) / n;
         for (std::size_t i = 0; i < buttons.size(); ++i)
             all.push_back({gap() + static_cast<double>(i % columns) * (w + gap()),
-                           static_cast<double>(i / columns) * row_mm(), w, h});
+                           static_cast<double>(i / columns) * foot_row_mm(), w, h});
         return all;
     }
     const auto begins = rows_of_few(sheet, buttons);
-    double x = side, y = -row_mm();
+    double x = side, y = -foot_row_mm();
     for (std::size_t i = 0; i < buttons.size(); ++i) {
         if (std::find(begins.begin(), begins.end(), i) != begins.end()) {
             x = side;
-            y += row_mm();
+            y += foot_row_mm();
         }
         const double w = std::min(width_of_button(sheet, buttons[i]), sheet.width() - 2 * side);
         all.push_back({x, y, w, h});
@@ -91,7 +91,7 @@ Box begin_page(Sheet& sheet, const std::string& heading, const std::vector<std::
 double foot_height(const Sheet& sheet, const std::vector<std::string>& buttons)
 {
     const auto all = boxes(sheet, buttons);
-    return all.empty() ? 0 : all.back().y + row_mm();
+    return all.empty() ? 0 : all.back().y + foot_row_mm();
 }
 
 std::string draw_foot(Sheet& sheet, const std::vector<std::string>& buttons, const std::string& chosen)

@@ -16,12 +16,6 @@ namespace {
 
 const std::vector<std::string> ways_out{"Leave it", "Not known", "Take it"};
 
-std::string digits_of(std::string day)
-{
-    std::erase(day, '-');
-    return day;
-}
-
 } // namespace
 
 FormField::FormField(const Outside& outside, const Json& schema, std::string field, const Json& value)
@@ -31,8 +25,6 @@ FormField::FormField(const Outside& outside, const Json& schema, std::string fie
         pad_.typed = desk::number_text(value.get<std::int64_t>(), desk::unit_of(field_).power);
     if (value.is_string())
         text_ = value.get<std::string>();
-    if (schema.value("format", "") == "date")
-        pad_.typed = digits_of(text_);
 }
 
 FormField::Left FormField::take(Json value)
@@ -98,18 +90,15 @@ FormField::Left FormField::number(Sheet& sheet)
 
 FormField::Left FormField::date(Sheet& sheet)
 {
-    const std::string hint = "Year, month and day: 20261125 is 25 November 2026.";
-    const auto pressed = pad_.draw(sheet, {name_, said_.empty() ? hint : said_, "", false, false, ways_out});
+    if (!wheel_)
+        wheel_.emplace(rules::parse_day(text_).value_or(outside_.hand("").day));
+    const auto pressed =
+        wheel_->draw(sheet, name_, "Turn the wheels, or type year, month and day: 20261125.", ways_out);
     if (!pressed)
         return Left::nothing;
     if (*pressed < 2)
         return *pressed == 0 ? Left::as_it_was : take(Json{});
-    const std::string& t = pad_.typed;
-    const std::string typed_day = t.size() == 8 ? t.substr(0, 4) + "-" + t.substr(4, 2) + "-" + t.substr(6) : "";
-    if (rules::parse_day(typed_day))
-        return take(typed_day);
-    said_ = say("That is no day. {}", words::in_language(hint));
-    return Left::nothing;
+    return take(rules::to_string(wheel_->day()));
 }
 
 FormField::Left FormField::text(Sheet& sheet)

@@ -3,6 +3,7 @@
 // One field of a record asked for: a number on a pad, a choice, or a text for the keyboard.
 
 #include "choice.hpp"
+#include "date_wheel.hpp"
 #include "form.hpp"
 #include "number_pad.hpp"
 #include "outside.hpp"
@@ -40,6 +41,7 @@ private:
     std::string field_, name_, text_, said_;
     records::Json value_;
     NumberPad pad_;
+    std::optional<DateWheel> wheel_;
     std::size_t turned_ = 0;
 };
 

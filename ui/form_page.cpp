@@ -14,7 +14,23 @@ namespace {
 
 constexpr double inset = 4;
 
-double line_mm() { return at_desk().target + 6; }
+// Left the field's name, right what stands in it.
+struct Halves {
+    double name, value, value_at;
+};
+
+Halves halves_of(const Sheet& sheet, double width)
+{
+    const double at = width * (sheet.is_narrow() ? 0.5 : 0.55);
+    return {at - 12, width - at - 3, at};
+}
+
+double line_mm(const Sheet& sheet, const std::string& name, double width)
+{
+    const Halves halves = halves_of(sheet, width);
+    return std::max({at_desk().target + 6, 3 + at_desk().gap + sheet.height_of(Letter::second, name, halves.name),
+                     3 + at_desk().gap + 2 * sheet.height_of(Letter::text, "H", halves.value)});
+}
 
 bool is_part(const Json& schema)
 {
@@ -94,7 +110,8 @@ std::vector<FormPage::Line> FormPage::lines() const
     const Json needed = schema.value("required", Json::array());
     if (schema.contains("properties")) {
         for (const std::string key : schema.at("x-order"))
-            if (const auto inner = schema.at("properties").find(key); inner != schema.at("properties").end())
+            if (const auto inner = schema.at("properties").find(key);
+                inner != schema.at("properties").end() && key != "photos" && key != "copy")
                 add(key, name_of(*inner, key), *inner, std::find(needed.begin(), needed.end(), key) != needed.end());
     } else if (!is_list(schema))
         for (const char* role : {"operator", "supervisor", "signaller"})
@@ -183,23 +200,28 @@ void FormPage::take_out()
 void FormPage::draw_line(Sheet& sheet, const Line& line, const Box& box, const Box& area)
 {
     const double top = std::max(box.y, area.y), bottom = std::min(box.y + box.h, area.y + area.h) - at_desk().gap;
-    const double half = sheet.is_narrow() ? box.w * 0.5 : box.w * 0.55;
+    const Halves halves = halves_of(sheet, box.w);
     ImGui::PushID(line.key.c_str());
     if (bottom - top >= at_desk().target && sheet.target(line.name, {box.x, top, box.w, bottom - top}))
         open(line);
     ImGui::PopID();
+    sheet.clip({box.x, top, box.w, std::max(0.0, bottom - top)});
     if (line.needed)
-        sheet.sign(figures::Sign::to_do, box.x + half - 6, box.y + box.h / 2 - 1, 6);
-    sheet.wrapped({box.x + 3, box.y + 1.6, half - 12, 0}, Letter::second, line.name, 3, colours().second);
-    const double w = box.w - half - 3;
-    sheet.wrapped({box.x + half, box.y + 1.4, w, 0}, Letter::text, sheet.cut(Letter::text, line.value, w, 2), 2);
+        sheet.sign(figures::Sign::to_do, box.x + halves.value_at - 6, box.y + box.h / 2 - 1, 6);
+    sheet.wrapped({box.x + 3, box.y + 1.6, halves.name, 0}, Letter::second, line.name, 6, colours().second);
+    sheet.wrapped({box.x + halves.value_at, box.y + 1.4, halves.value, 0}, Letter::text,
+                  sheet.cut(Letter::text, line.value, halves.value, 2), 2);
+    sheet.clip_no_more();
 }
 
 void FormPage::list(Sheet& sheet, const Box& area)
 {
     const std::vector<Line> all = lines();
-    const double said = said_.empty() ? 0 : 4 + 6.2 * sheet.lines_of(Letter::bold, said_, area.w - 16);
-    const double whole = said + static_cast<double>(all.size()) * line_mm() + at_desk().gap;
+    const double said = said_.empty() ? 0 : 4 + sheet.height_of(Letter::bold, said_, area.w - 16),
+                 w = area.w - 2 * inset;
+    double whole = said + at_desk().gap;
+    for (const Line& each : all)
+        whole += line_mm(sheet, each.name, w);
     TouchScroll& scroll = scrolls_.back();
     touch_scroll(scroll, sheet.theme(), area, sheet.theme().px(whole - area.h));
     double y = area.y + at_desk().gap - static_cast<double>(scroll.at) / sheet.theme().px_per_mm();
@@ -210,9 +232,9 @@ void FormPage::list(Sheet& sheet, const Box& area)
     }
     y += said;
     for (const Line& each : all) {
-        const Box box{area.x + inset, y, area.w - 2 * inset, line_mm()};
-        y += line_mm();
-        if (box.y < area.y + area.h && box.y + line_mm() > area.y)
+        const Box box{area.x + inset, y, w, line_mm(sheet, each.name, w)};
+        y += box.h;
+        if (box.y < area.y + area.h && y > area.y)
             draw_line(sheet, each, box, area);
     }
     sheet.clip_no_more();

@@ -4,7 +4,8 @@ namespace cotter::ui {
 
 std::string looked_at(const Outside& outside)
 {
-    return std::to_string(outside.book.state().head.seq) + " " + std::to_string(outside.now().count() / 60);
+    return std::to_string(outside.book.state().head.seq) + " " + std::to_string(outside.now().count() / 60) + " " +
+           std::string{words::code_of(words::language())};
 }
 
 void choose_looks(const Outside& outside, const Looks& chosen)

@@ -11,6 +11,7 @@
 #include <functional>
 #include <optional>
 #include <string>
+#include <vector>
 
 namespace cotter::ui {
 
@@ -20,6 +21,13 @@ struct Signing {
     std::function<void(const std::string& person, Then)> in;   // the person holds the screen from now on
     std::function<void(const std::string& person, Then)> once; // for one signature
     std::function<void(const std::string& by, const std::string& person, Then)> choose; // a new PIN
+};
+
+// Pictures that can be taken along: dropped on the window, or newly in the watched folder.
+struct Photos {
+    std::function<std::vector<std::string>()> found;                     // paths, newest first
+    std::function<std::optional<std::string>(const std::string&)> bytes; // of a path
+    std::function<std::string(const std::string& bytes)> keep;           // beside the book; gives its SHA-256
 };
 
 struct Outside {
@@ -33,10 +41,11 @@ struct Outside {
     std::function<std::string()> print_day = {}; // this site's day as a page; gives the file's name. Empty: no printing
     std::function<std::string()> notice = {};    // what the site should know of the device; "" for nothing
     std::function<void(const Looks&)> keep_looks = {}; // for the next start
-    Signing signing = {};                              // the app's own (lock.hpp)
+    Photos photos = {};
+    Signing signing = {}; // the app's own (lock.hpp)
 };
 
-// What a page was worked out from: the newest record and the minute. Another one, and it is worked out anew.
+// What a page was worked out from: the newest record, the minute, the language. Another one, and it is worked out anew.
 std::string looked_at(const Outside& outside);
 
 // Chosen from now on, and kept for the next start.

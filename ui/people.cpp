@@ -1,5 +1,8 @@
 #include "people.hpp"
 
+#include "entitled.hpp"
+#include "kinds.hpp"
+
 #include <algorithm>
 
 namespace cotter::ui {
@@ -12,6 +15,20 @@ std::vector<std::string> people_with(const records::Book& book, const char* list
     for (const auto& fact : book.facts("person")) {
         const auto has = fact.doc.value("admission", Json::object()).value(list, std::vector<std::string>{});
         if (std::find(has.begin(), has.end(), wanted) != has.end())
+            people.push_back(fact.key.key);
+    }
+    return people;
+}
+
+std::vector<std::string> who_may_write(const records::Book& book, const std::string& kind)
+{
+    const Json by = records::find_kind(kind)->schema.value("x-by", Json::array());
+    std::vector<std::string> people;
+    for (const auto& fact : book.facts("person")) {
+        const auto roles = desk::roles_of(book, fact.key.key);
+        if (by.empty() || std::any_of(by.begin(), by.end(), [&](const Json& role) {
+                return std::find(roles.begin(), roles.end(), role.get<std::string>()) != roles.end();
+            }))
             people.push_back(fact.key.key);
     }
     return people;

@@ -7,6 +7,7 @@
 #include <cmath>
 #include <cstring>
 #include <memory>
+#include <stdexcept>
 
 namespace cotter::ui {
 
@@ -124,6 +125,33 @@ std::optional<Picture> decode_png(const std::string& bytes)
 std::optional<Picture> decode(const std::string& bytes)
 {
     return is_png_of_a_size(bytes) ? decode_png(bytes) : decode_jpeg(bytes);
+}
+
+std::string to_jpeg(const Picture& picture)
+{
+    constexpr int quality = 88; // small letters of a report stay sharp
+    const std::unique_ptr<void, int (*)(tjhandle)> writer{tjInitCompress(), tjDestroy};
+    unsigned char* data = nullptr;
+    unsigned long size = 0;
+    const int failed = tjCompress2(writer.get(), picture.rgba.data(), picture.width, 0, picture.height, TJPF_RGBA,
+                                   &data, &size, TJSAMP_444, quality, 0);
+    const std::unique_ptr<unsigned char, void (*)(unsigned char*)> held{data, tjFree};
+    if (failed != 0)
+        throw std::runtime_error{"The picture could not be made smaller; another one is accepted"};
+    return {reinterpret_cast<const char*>(data), size};
+}
+
+std::optional<std::string> to_keep(const std::string& bytes)
+{
+    const auto picture = decode(bytes);
+    if (!picture)
+        return std::nullopt;
+    const std::unique_ptr<void, int (*)(tjhandle)> reader{tjInitDecompress(), tjDestroy};
+    int width = 0, height = 0, sampling = 0, space = 0;
+    const auto* data = reinterpret_cast<const unsigned char*>(bytes.data());
+    const bool is_jpeg = !is_png_of_a_size(bytes) &&
+                         tjDecompressHeader3(reader.get(), data, bytes.size(), &width, &height, &sampling, &space) == 0;
+    return is_jpeg && std::max(width, height) <= side ? bytes : to_jpeg(*picture);
 }
 
 } // namespace cotter::ui

@@ -18,4 +18,11 @@ struct Picture {
 // side: files come from outside.
 std::optional<Picture> decode(const std::string& bytes);
 
+// As a JPEG file, for what was too large or no JPEG. std::runtime_error if that cannot be done.
+std::string to_jpeg(const Picture& picture);
+
+// What is kept of a file: itself if it is a JPEG of no more than that size, else scaled down. Nothing if it is no
+// picture.
+std::optional<std::string> to_keep(const std::string& bytes);
+
 } // namespace cotter::ui

@@ -169,12 +169,12 @@ void PlanPage::confirm(Sheet& sheet)
                                                                 {"issue", work_->body.at("issue")},
                                                                 {"first_day", work_->body.at("first_day")},
                                                                 {"last_day", work_->body.at("last_day")}});
-    const auto pressed = ask(
-        sheet, {head,
-                said_of_work(outside_.book, work_->body),
-                {{"Issue it", say("Signed by {}. It is never changed, only issued anew.", by), figures::Sign::to_do}},
-                true,
-                "Back"});
+    const auto pressed = ask(sheet, {head,
+                                     said_of_work(outside_.book, work_->body) + ". " +
+                                         say("Signed by {}. It is never changed, only issued anew.", by),
+                                     {{"Hold to issue it", "", figures::Sign::to_do, false, true}},
+                                     true,
+                                     "Back"});
     if (!pressed)
         return;
     *pressed == 0 ? issue() : go(Page::worked);

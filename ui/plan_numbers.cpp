@@ -64,10 +64,9 @@ Columns columns_of(const Sheet& sheet, double width)
 double PlanNumbers::height_of(const Sheet& sheet, const Line& line, double width)
 {
     const Columns columns = columns_of(sheet, width);
-    const double words = 6.1 * sheet.lines_of(Letter::bold, line.words, columns.words) +
-                         (line.how.empty() ? 0 : 4.9 * sheet.lines_of(Letter::second, line.how, columns.words));
-    const double value =
-        (line.value.empty() ? 0 : 6.1 * sheet.lines_of(Letter::bold, line.value, columns.value)) + (line.limit ? 7 : 0);
+    const double words = sheet.height_of(Letter::bold, line.words, columns.words) +
+                         sheet.height_of(Letter::second, line.how, columns.words);
+    const double value = sheet.height_of(Letter::bold, line.value, columns.value) + (line.limit ? 7 : 0);
     return gap_mm + (sheet.is_narrow() ? words + value : std::max(words, value));
 }
 

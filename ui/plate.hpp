@@ -16,6 +16,7 @@ struct Plate {
     std::string line;
 };
 inline constexpr double plate_mm = 25.8; // its height
+double plate_width(const Sheet& sheet);  // mm: of the longest verdict in this language
 void draw(Sheet& sheet, const Plate& plate, const Box& box);
 
 // A finding: sign, sentence, reason, its dimension line, and the one button that clears it. One that waits for another

@@ -23,10 +23,11 @@ double height_of(const Sheet& sheet, const ReadLine& line)
     const double text =
         capital_mm(Letter::bold) * pitch * sheet.lines_of(Letter::bold, line.words, w) +
         (line.more.empty() ? 0 : capital_mm(Letter::second) * pitch * sheet.lines_of(Letter::second, line.more, w));
-    return std::max(text, line.opens.empty() ? 0 : at_desk().target) + between;
+    return std::max(text, line.opens.empty() ? 0 : at_desk().target) + std::max(between, at_desk().gap);
 }
 
-bool draw_line(Sheet& sheet, const ReadLine& line, double y)
+// Its button is there once all of it is on the paper.
+bool draw_line(Sheet& sheet, const ReadLine& line, double y, const Box& area)
 {
     if (line.is_heading) {
         sheet.text(4, y + 5.5, Letter::second, line.words, colours().second);
@@ -38,8 +39,10 @@ bool draw_line(Sheet& sheet, const ReadLine& line, double y)
         sheet.sign(*line.sign, 7.5, y + 4.2, 6.5);
     const double used = sheet.wrapped({inset, y + 2.4, w, 0}, Letter::bold, line.words, 6);
     sheet.wrapped({inset, y + 2.4 + used, w, 0}, Letter::second, line.more, 12, colours().second);
-    return !line.opens.empty() &&
-           sheet.button(line.opens, {sheet.width() - opener_mm - 4, y + 2, opener_mm, at_desk().target});
+    const Box button{sheet.width() - opener_mm - 4, y + 2, opener_mm, at_desk().target};
+    const double gap = at_desk().gap;
+    return !line.opens.empty() && button.y >= area.y && button.y + button.h + gap <= area.y + area.h &&
+           sheet.button(line.opens, button);
 }
 
 } // namespace
@@ -55,7 +58,7 @@ std::optional<std::size_t> ReadPage::list(Sheet& sheet, const std::vector<ReadLi
     sheet.clip(area);
     for (std::size_t i = 0; i < lines.size(); ++i) {
         const double height = height_of(sheet, lines[i]);
-        if (y + height > area.y && y < area.y + area.h && draw_line(sheet, lines[i], y))
+        if (y + height > area.y && y < area.y + area.h && draw_line(sheet, lines[i], y, area))
             opened = i;
         y += height;
     }

@@ -27,11 +27,11 @@ public:
     // Above the title block, which is the caller's.
     Pressed draw(Sheet& sheet, const std::string& title, const std::vector<ReadLine>& lines,
                  const std::vector<std::string>& buttons);
+    // The lines alone; the index of what was opened.
+    std::optional<std::size_t> list(Sheet& sheet, const std::vector<ReadLine>& lines, const Box& area);
     void back_to_the_top() { scroll_.at = 0; }
 
 private:
-    std::optional<std::size_t> list(Sheet& sheet, const std::vector<ReadLine>& lines, const Box& area);
-
     TouchScroll scroll_;
 };
 

@@ -1,8 +1,8 @@
 #include "record_page.hpp"
 
-#include "entitled.hpp"
 #include "form_words.hpp"
 #include "kinds.hpp"
+#include "people.hpp"
 #include "plan_in_force.hpp"
 #include "title_block.hpp"
 #include "written.hpp"
@@ -59,6 +59,17 @@ std::string fact_replaced_by(const std::string& kind)
     return "";
 }
 
+// The paper has an id of its own; whose it is stands in it.
+bool is_paper_of_a_unit(const std::string& kind)
+{
+    return kind == "examination_report" || kind == "declaration" || kind == "interim_statement";
+}
+
+bool takes_photo(const Json& schema)
+{
+    return schema.at("properties").contains("photos") || schema.at("properties").contains("copy");
+}
+
 bool is_about_a_mark(const std::string& kind) { return kind == "trench_inspection" || kind == "fall_of_ground"; }
 
 } // namespace
@@ -89,13 +100,22 @@ void RecordPage::group(Sheet& sheet)
     Choice choice{"What is there to write down?", "", {}, false, "Back"};
     for (const Group& each : groups())
         choice.options.push_back({each.words, each.more, std::nullopt});
+    choice.options.push_back({"A unit has come", "plate, parts, evidence; or refused", std::nullopt});
+    choice.options.push_back({"Call the yard", "swap, breakdown, collect", std::nullopt});
     const auto pressed = ask(sheet, choice);
     if (!pressed)
         return;
-    if (*pressed == groups().size())
+    const std::size_t own = groups().size();
+    if (*pressed == own)
+        receive_.emplace(outside_, true);
+    else if (*pressed == own + 1)
+        call_.emplace(outside_, true);
+    else if (*pressed > own)
         return go(Page::gone);
-    group_ = *pressed;
-    go(Page::kind);
+    else {
+        group_ = *pressed;
+        go(Page::kind);
+    }
 }
 
 void RecordPage::choose_kind(Sheet& sheet)
@@ -104,12 +124,19 @@ void RecordPage::choose_kind(Sheet& sheet)
     Choice choice{of.words, "", {}, false, "Back"};
     for (const char* each : of.kinds)
         choice.options.push_back({records::find_kind(each)->schema.at("title").get<std::string>(), "", std::nullopt});
+    if (group_ + 1 == groups().size())
+        choice.options.insert(choice.options.begin(), {"A pipe by tape", "no plate or note tells its size", std::nullopt});
     const auto pressed = ask(sheet, choice);
     if (!pressed)
         return;
-    if (*pressed == of.kinds.size())
+    if (*pressed == choice.options.size())
         return go(Page::group);
-    kind_ = of.kinds[*pressed];
+    const std::size_t own = choice.options.size() - of.kinds.size();
+    if (*pressed < own) {
+        tape_.emplace(outside_);
+        return;
+    }
+    kind_ = of.kinds[*pressed - own];
     go(Page::about);
 }
 
@@ -120,8 +147,9 @@ std::vector<std::string> RecordPage::known_things() const
         for (const Json& each :
              desk::places_in_force(outside_.book, desk::current_site(outside_.book), outside_.hand("").day))
             ids.push_back(each.value("id", ""));
-    const std::string fact =
-        schema().contains("x-about-refers") ? schema()["x-about-refers"].get<std::string>() : fact_replaced_by(kind_);
+    const std::string fact = is_paper_of_a_unit(kind_)             ? "unit"
+                             : schema().contains("x-about-refers") ? schema()["x-about-refers"].get<std::string>()
+                                                                   : fact_replaced_by(kind_);
     const Json roles = schema().value("x-about-role", Json::array());
     if (!fact.empty())
         for (const auto& each : outside_.book.facts(fact))
@@ -133,13 +161,18 @@ std::vector<std::string> RecordPage::known_things() const
 // What it is about; a thing that the book does not know yet has an id of its own.
 void RecordPage::about(Sheet& sheet)
 {
-    const bool may_be_new = !schema().contains("x-about-refers") && !is_about_a_mark(kind_);
+    const bool paper = is_paper_of_a_unit(kind_),
+               may_be_new = !schema().contains("x-about-refers") && !is_about_a_mark(kind_) && !paper;
     const auto ids = known_things();
     if (may_be_new && ids.empty()) {
         about_ = kind_ + "-" + std::to_string(outside_.now().count());
         return go(Page::who);
     }
-    Choice choice{"About which one?", schema().at("x-about").get<std::string>(), {}, false, "Back"};
+    Choice choice{paper ? "Of which unit?" : "About which one?",
+                  paper ? std::string{} : schema().at("x-about").get<std::string>(),
+                  {},
+                  false,
+                  "Back"};
     for (const std::string& each : ids)
         choice.options.push_back(
             {is_about_a_mark(kind_) ? say("Mark {}", each) : desk::shown_name(outside_.book, each), "", std::nullopt});
@@ -150,27 +183,14 @@ void RecordPage::about(Sheet& sheet)
         return;
     if (*pressed == choice.options.size())
         return go(was_given_kind_ ? Page::gone : Page::kind);
-    about_ = *pressed < ids.size() ? ids[*pressed] : kind_ + "-" + std::to_string(outside_.now().count());
+    unit_ = paper ? ids[*pressed] : "";
+    about_ = *pressed < ids.size() && !paper ? ids[*pressed] : kind_ + "-" + std::to_string(outside_.now().count());
     go(Page::who);
-}
-
-std::vector<std::string> RecordPage::able() const
-{
-    const Json by = schema().value("x-by", Json::array());
-    std::vector<std::string> people;
-    for (const auto& fact : outside_.book.facts("person")) {
-        const auto roles = desk::roles_of(outside_.book, fact.key.key);
-        if (by.empty() || std::any_of(by.begin(), by.end(), [&](const Json& role) {
-                return std::find(roles.begin(), roles.end(), role.get<std::string>()) != roles.end();
-            }))
-            people.push_back(fact.key.key);
-    }
-    return people;
 }
 
 void RecordPage::who(Sheet& sheet)
 {
-    const auto people = able();
+    const auto people = who_may_write(outside_.book, kind_);
     Choice choice{
         "Who says so?", people.empty() ? "Nobody is admitted who may. People admits them." : "", {}, false, "Back"};
     for (const std::string& each : people)
@@ -189,8 +209,15 @@ Json RecordPage::first_body() const
 {
     const std::string fact = fact_replaced_by(kind_);
     Json body = fields_of(schema(), fact.empty() ? Json::object() : desk::doc(outside_.book, fact, about_));
-    if (schema().at("properties").contains("site") && !body.contains("site"))
+    const Json& fields = schema().at("properties");
+    if (fields.contains("site") && !body.contains("site"))
         body["site"] = desk::current_site(outside_.book);
+    if (!unit_.empty() && fields.contains("units"))
+        body["units"] = Json::array({unit_});
+    else if (!unit_.empty() && fields.contains("unit"))
+        body["unit"] = unit_;
+    if (kind_ == "examination_report") // what is the same on most; the rest is typed from the paper
+        body.update({{"basis", "six_months"}, {"report_day", rules::to_string(outside_.hand("").day)}});
     return body;
 }
 
@@ -206,12 +233,30 @@ void RecordPage::form(Sheet& sheet)
     if (left == FormPage::Left::back)
         go(was_given_kind_ ? Page::gone : Page::kind);
     if (left == FormPage::Left::done)
-        outside_.signing.once(person_, [this] { write(); });
+        outside_.signing.once(person_, [this] { takes_photo(schema()) ? go(Page::photo) : write(); });
+    if (left == FormPage::Left::done && takes_photo(schema()))
+        photo_.emplace(outside_,
+                       kind_ == "examination_report" ? "The copy: a photo of the whole report" : "A photo of it");
+}
+
+void RecordPage::photo(Sheet& sheet)
+{
+    const auto left = photo_->draw(sheet, person_);
+    if (left == PhotoPage::Left::nothing)
+        return;
+    picture_ = left == PhotoPage::Left::kept ? photo_->name() : "";
+    go(Page::form); // where it is said what was refused
+    write();
 }
 
 void RecordPage::write()
 try {
-    desk::write(outside_.book, {desk::entry(outside_.hand(person_), kind_, about_, form_->body())});
+    Json body = form_->body();
+    if (!picture_.empty() && schema().at("properties").contains("photos"))
+        body["photos"] = Json::array({picture_});
+    else if (!picture_.empty())
+        body["copy"] = {{"legible", true}, {"here", true}, {"sha256", picture_}};
+    desk::write(outside_.book, {desk::entry(outside_.hand(person_), kind_, about_, std::move(body))});
     go(Page::written);
 } catch (const records::FormError& why) {
     form_->say(why.what());
@@ -224,14 +269,29 @@ void RecordPage::written(Sheet& sheet)
         go(Page::gone);
 }
 
+bool RecordPage::draw_direct(Sheet& sheet)
+{
+    const auto draw = [&](auto& page) {
+        if (page && !page->draw(sheet))
+            page.reset();
+        return page.has_value();
+    };
+    const bool was_open = receive_ || call_ || tape_;
+    draw(receive_), draw(call_), draw(tape_);
+    return was_open;
+}
+
 bool RecordPage::draw(Sheet& sheet)
 {
+    if (draw_direct(sheet))
+        return true;
     switch (page_) {
     case Page::group: group(sheet); break;
     case Page::kind: choose_kind(sheet); break;
     case Page::about: about(sheet); break;
     case Page::who: who(sheet); break;
     case Page::form: form(sheet); break;
+    case Page::photo: photo(sheet); break;
     case Page::written: written(sheet); break;
     case Page::gone: break;
     }

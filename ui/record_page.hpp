@@ -2,9 +2,13 @@
 
 // Site: any record that has no page of its own, by its kind's form: what, about what, who, the fields, signed.
 
+#include "call_page.hpp"
 #include "choice.hpp"
 #include "form_page.hpp"
 #include "outside.hpp"
+#include "photo_page.hpp"
+#include "receive_page.hpp"
+#include "tape_page.hpp"
 
 #include <optional>
 #include <string>
@@ -19,29 +23,35 @@ public:
     bool draw(Sheet& sheet); // false when it is left or written
 
 private:
-    enum class Page { group, kind, about, who, form, written, gone };
+    enum class Page { group, kind, about, who, form, photo, written, gone };
 
     void group(Sheet& sheet);
     void choose_kind(Sheet& sheet);
     void about(Sheet& sheet);
     void who(Sheet& sheet);
     void form(Sheet& sheet);
+    void photo(Sheet& sheet);
     void written(Sheet& sheet);
     void begin();
+    bool draw_direct(Sheet& sheet); // a page of its own, opened from here; false where none is
     void write();
     void go(Page page);
     std::optional<std::size_t> ask(Sheet& sheet, const Choice& choice);
     const records::Json& schema() const;
     std::vector<std::string> known_things() const; // that the record may be about
-    std::vector<std::string> able() const;         // who may write it
     records::Json first_body() const;
 
     const Outside& outside_;
     bool was_given_kind_;
     Page page_;
     std::size_t turned_ = 0, group_ = 0;
-    std::string kind_, about_, person_;
+    std::string kind_, about_, person_, unit_; // unit_: of whose paper this is
     std::optional<FormPage> form_;
+    std::optional<PhotoPage> photo_;
+    std::string picture_; // the photo's SHA-256
+    std::optional<ReceivePage> receive_;
+    std::optional<CallPage> call_;
+    std::optional<TapePage> tape_;
 };
 
 } // namespace cotter::ui

@@ -119,6 +119,11 @@ int Sheet::lines_of(Lettering letter, const std::string& text, double width) con
     return static_cast<int>(broken(letter, words::in_language(text), width).size());
 }
 
+double Sheet::height_of(Lettering letter, const std::string& text, double width) const
+{
+    return text.empty() ? 0 : capital_mm(letter) * leading * lines_of(letter, text, width);
+}
+
 bool Sheet::fits(Lettering letter, const std::string& text, double width, int most) const
 {
     const auto lines = broken(letter, text, width);
@@ -233,6 +238,26 @@ bool Sheet::button(const std::string& words, const Box& box, std::optional<figur
         y += step;
     }
     return pressed;
+}
+
+// The line along its foot grows while it is held.
+bool Sheet::hold(const std::string& words, const Box& box, std::optional<figures::Sign> sign)
+{
+    button(words, box, sign);
+    const ImGuiIO& io = ImGui::GetIO();
+    const bool by_key =
+        ImGui::IsItemFocused() && io.NavVisible && (is_key_down(ImGuiKey_Space) || is_key_down(ImGuiKey_Enter));
+    const bool by_finger = ImGui::IsItemActive() && ImGui::IsMouseDown(0) && !press_became_drag(theme_);
+    float& held = *ImGui::GetStateStorage()->GetFloatRef(ImGui::GetID((words + "held").c_str()), 0);
+    if (!by_key && !by_finger) {
+        held = 0;
+        return false;
+    }
+    const float before = held;
+    held += std::min(io.DeltaTime, 0.1F);
+    const double share = std::min(1.0, static_cast<double>(held / hold_s));
+    fill({box.x + 1, box.y + box.h - 1.6, (box.w - 2) * share, 1.1}, colours().ink);
+    return before < hold_s && held >= hold_s;
 }
 
 } // namespace cotter::ui

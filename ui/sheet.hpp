@@ -47,6 +47,8 @@ public:
 
     int lines_of(Lettering letter, const std::string& text, double width) const; // that it takes
 
+    double height_of(Lettering letter, const std::string& text, double width) const; // mm, to the foot of its last line
+
     // The text as it is if it takes no more lines than that, else its beginning and "...".
     std::string cut(Lettering letter, std::string text, double width, int lines) const;
 
@@ -67,6 +69,10 @@ public:
     // A target with its words, and a sign over them if there is one.
     bool button(const std::string& words, const Box& box, std::optional<figures::Sign> sign = std::nullopt,
                 bool chosen = false);
+
+    // A button for what cannot be undone: pressed once it has been held, by finger or key, for so long.
+    static constexpr float hold_s = 0.8F;
+    bool hold(const std::string& words, const Box& box, std::optional<figures::Sign> sign = std::nullopt);
 
 private:
     std::vector<std::string> broken(Lettering letter, const std::string& text, double width) const; // into lines

@@ -1,6 +1,5 @@
 #include "site.hpp"
 
-#include "board_sign.hpp"
 #include "foot.hpp"
 
 #include "amounts.hpp"
@@ -22,27 +21,13 @@ constexpr std::array<const char*, 4> place_questions{
     "Is it level, within the chart's tolerance?", "Ground and edge: will they carry the machine with the load?",
     "Services: overhead lines and buried services dealt with?", "Is the zone closed, nobody inside?"};
 
-int column_of(const std::string& kind)
-{
-    return kind == "attachment" || kind == "headplate" ? 0 : kind == "sling" || kind == "hook" ? 1 : 2;
-}
-
-figures::DueMark mark_of(const desk::BoardRow& row, rules::Day today, bool narrow)
-{
-    const bool out = row.latest && *row.latest < today;
-    std::string day = row.latest ? words::short_day(*row.latest) : "no date";
-    if (row.latest && narrow)
-        day = day.substr(day.find(' ') + 1);
-    return {row.tag, (out ? "to " : "") + day, column_of(row.kind), row.latest, sign_of(row)};
-}
-
 } // namespace
 
 void Site::go(Page page)
 {
     page_ = page;
     turned_ = 0;
-    scroll_ = {};
+    reading_.back_to_the_top();
 }
 
 const std::vector<desk::BoardRow>& Site::rows()
@@ -77,16 +62,8 @@ std::optional<std::size_t> Site::ask(Sheet& sheet, const Choice& choice)
     return pressed;
 }
 
-namespace {
-
-constexpr double ahead_mm = 33;
-
-const std::vector<std::string> all_buttons{"By week", "Stopped", "Place",   "People",   "Plans",
-                                           "Laid",    "Record",  "Compare", "This day", "Leave"};
-
-} // namespace
-
-double Site::buttons_mm(const Sheet& sheet) { return foot_height(sheet, all_buttons); }
+const std::vector<std::string> Site::all_buttons{"By week", "Stopped", "Place",   "People",   "Plans",
+                                                 "Laid",    "Record",  "Compare", "This day", "Leave"};
 
 void Site::buttons(Sheet& sheet, Page now)
 {
@@ -111,33 +88,11 @@ void Site::buttons(Sheet& sheet, Page now)
 
 void Site::due(Sheet& sheet)
 {
-    const rules::Day today = outside_.hand("").day;
-    std::vector<figures::DueMark> marks;
-    std::size_t stops = 0;
-    for (const auto& row : rows()) {
-        if (row.scrapped())
-            continue;
-        marks.push_back(mark_of(row, today, sheet.is_narrow()));
-        stops += row.stopped() ? 1 : 0;
-    }
-    sheet.fill({0, 0, sheet.width(), sheet.height()}, colours().ground);
-    sheet.text(4, 3.8, Letter::heading, "What falls due when");
-    const std::string count =
-        say_many(marks.size(), "{} unit", "{} units") + " \u00b7 " + say("{} may not lift", stops);
-    const double room = sheet.width() - 12 - ahead_mm - sheet.width_of(Letter::heading, "What falls due when");
-    if (sheet.width_of(Letter::second, count) < room)
-        sheet.text(sheet.width() - 4 - ahead_mm - sheet.width_of(Letter::second, count), 5.4, Letter::second, count,
-                   ui::colours().second);
-    const Box paper{0, head_mm, sheet.width(), sheet.height() - head_mm - buttons_mm(sheet) - title_height(sheet)};
-    sheet.fill(paper, ui::colours().sheet);
-    sheet.frame(paper, thin_mm);
-    if (marks.empty())
-        sheet.wrapped({36, head_mm + 30, sheet.width() - 40, 0}, Letter::text,
-                      "No unit is in the book yet. Receive one with its papers first.", 3);
-    else
-        sheet.figure(figures::due_section(marks, today, paper.w, paper.h, words::short_day).figure, paper.x, paper.y);
+    if (due_.has_the_glass())
+        return due_.ask(sheet);
+    const bool is_ahead = due_.draw(sheet, sheet.height() - title_height(sheet) - foot_height(sheet, all_buttons));
     buttons(sheet, Page::due);
-    if (sheet.button("Ahead", {sheet.width() - ahead_mm, 1.5, ahead_mm - 3, at_desk().target})) {
+    if (is_ahead) {
         ahead_.emplace(outside_);
         go(Page::ahead);
     }
@@ -221,6 +176,10 @@ bool Site::draw(Sheet& sheet)
     case Page::record:
         if (!record_->draw(sheet))
             go(Page::due);
+        break;
+    case Page::receive:
+        if (!receive_->draw(sheet))
+            go(Page::stopped);
         break;
     case Page::ahead:
         if (!ahead_->draw(sheet))

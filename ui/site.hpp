@@ -7,13 +7,14 @@
 #include "board.hpp"
 #include "choice.hpp"
 #include "compare.hpp"
-#include "due_section.hpp"
+#include "due_page.hpp"
 #include "laid_page.hpp"
 #include "outside.hpp"
 #include "plan_page.hpp"
 #include "plate.hpp"
+#include "read_page.hpp"
+#include "receive_page.hpp"
 #include "record_page.hpp"
-#include "scroll.hpp"
 #include "title_block.hpp"
 #include "today.hpp"
 
@@ -27,7 +28,7 @@ namespace cotter::ui {
 
 class Site {
 public:
-    explicit Site(const Outside& outside) : outside_{outside}, today_{outside} {}
+    explicit Site(const Outside& outside) : outside_{outside}, due_{outside}, today_{outside} {}
     bool draw(Sheet& sheet); // false when the person goes back to the first screen
 
 private:
@@ -48,21 +49,16 @@ private:
         laid,
         record,
         ahead,
+        receive,
         gone
     };
-    static double buttons_mm(const Sheet& sheet);
-
-    // A line of what is stopped now; `notice` names a clock notice, whose line has a button.
-    struct Line {
-        std::string headline, detail, notice;
-        bool stops = true;
-    };
+    static const std::vector<std::string> all_buttons;
 
     void due(Sheet& sheet);
     void stopped(Sheet& sheet);
-    void draw_line(Sheet& sheet, const Line& line, double y);
-    std::vector<Line> lines_of_units();
-    std::vector<Line> lines_of_device() const;
+    void look_at_stopped();
+    void add_units();
+    void add_device();
     void clock(Sheet& sheet);
     void place(Sheet& sheet);
     void confirm(Sheet& sheet);
@@ -82,13 +78,17 @@ private:
     std::vector<records::Json> places() const; // of every plan in force
 
     const Outside& outside_;
+    DuePage due_;
     Today today_;
     Page page_ = Page::due;
     std::size_t turned_ = 0;
-    TouchScroll scroll_;
     std::optional<Admitting> admitting_;
     std::optional<Compare> compare_;
     std::optional<AheadPage> ahead_;
+    std::optional<ReceivePage> receive_;
+    ReadPage reading_; // what is stopped
+    std::vector<ReadLine> stopped_;
+    std::string stopped_of_;
     std::optional<PlanPage> plans_;
     std::optional<LaidPage> laid_;
     std::optional<RecordPage> record_;

@@ -2,6 +2,8 @@
 
 #include "site.hpp"
 
+#include "foot.hpp"
+
 #include "amounts.hpp"
 #include "clock.hpp"
 #include "finding_words.hpp"
@@ -12,80 +14,73 @@ namespace cotter::ui {
 
 using records::Json;
 
-namespace {
-
-double line_height(const Sheet& sheet) { return sheet.is_narrow() ? 26 : 15; }
-
-} // namespace
-
-std::vector<Site::Line> Site::lines_of_units()
+// Each with what clears it, and the way there where it is in Site.
+void Site::add_units()
 {
     const auto naming = [&](const std::string& id) { return desk::shown_name(outside_.book, id); };
-    std::vector<Line> lines;
     for (const auto& row : rows())
         for (const auto& finding : row.findings)
             if (weight(finding.code) == rules::Weight::stop && !row.scrapped()) {
                 const words::Sentence sentence = words::says(finding, {}, naming);
-                lines.push_back({sentence.headline,
-                                 sentence.detail + ". " + words::in_language(std::string{words::clears(finding.code)}),
-                                 ""});
+                const bool arrives = finding.code == rules::Code::unit_elsewhere,
+                           is_defect = finding.code == rules::Code::check_stopped;
+                stopped_.push_back(
+                    {false, figures::Sign::stop, sentence.headline,
+                     sentence.detail + ". " + words::in_language(std::string{words::clears(finding.code)}),
+                     arrives     ? "Receive"
+                     : is_defect ? "Defects"
+                                 : ""});
             }
-    return lines;
 }
 
-std::vector<Site::Line> Site::lines_of_device() const
+void Site::add_device()
 {
-    std::vector<Line> lines;
     const auto& book = outside_.book;
     for (const auto& fact : book.facts("clock"))
-        if (!book.state().sample && !desk::is_confirmed(book, fact, outside_.now()))
-            lines.push_back({fact.doc.value("kind", "") == "jump" ? "The clock jumped" : "The clock went back",
-                             "No lift until a supervisor has confirmed day and time", fact.key.key});
+        if (!book.state().sample && !desk::is_confirmed(book, fact, outside_.now())) {
+            notice_ = fact.key.key;
+            stopped_.push_back({false, figures::Sign::stop,
+                                fact.doc.value("kind", "") == "jump" ? "The clock jumped" : "The clock went back",
+                                "No lift until a supervisor has confirmed day and time", "Confirm"});
+        }
     if (const std::string notice = outside_.notice ? outside_.notice() : ""; !notice.empty())
-        lines.push_back({notice, "It stops no lift. Put the stick in, or have another place named", "", false});
+        stopped_.push_back(
+            {false, figures::Sign::warning, notice, "It stops no lift. Put the stick in, or have another place named"});
+    const std::string zone = desk::zone_of(book, desk::current_site(book));
     for (const auto& fact : book.facts("without_answer"))
-        lines.push_back({say("Lifted without an answer: {}", desk::label_of(book, fact.doc.value("machine", ""))),
-                         fact.doc.value("why", "") + ", " + desk::shown_name(book, fact.doc.value("by", "")) + ", " +
-                             words::long_day(desk::local_day(rules::Instant{fact.at},
-                                                             desk::zone_of(book, desk::current_site(book)))),
-                         ""});
-    return lines;
+        stopped_.push_back({false, figures::Sign::stop,
+                            say("Lifted without an answer: {}", desk::label_of(book, fact.doc.value("machine", ""))),
+                            fact.doc.value("why", "") + ", " + desk::shown_name(book, fact.doc.value("by", "")) + ", " +
+                                words::long_day(desk::local_day(rules::Instant{fact.at}, zone))});
 }
 
-void Site::draw_line(Sheet& sheet, const Line& line, double y)
+void Site::look_at_stopped()
 {
-    const bool has_button = !line.notice.empty();
-    const double w = sheet.width() - (has_button ? 58 : 20);
-    sheet.sign(line.stops ? figures::Sign::stop : figures::Sign::warning, 8, y + 5, 8);
-    sheet.wrapped({16, y + 1, w, 0}, Letter::bold, line.headline, 1);
-    sheet.wrapped({16, y + 7, w, 0}, Letter::second, line.detail, sheet.is_narrow() ? 3 : 1, colours().second);
-    if (has_button && sheet.button("Confirm", {sheet.width() - 38, y + 1, 34, at_desk().target})) {
-        notice_ = line.notice;
-        go(Page::clock);
-    }
+    const std::string of = looked_at(outside_);
+    if (of == stopped_of_)
+        return;
+    stopped_of_ = of;
+    stopped_.clear();
+    add_device();
+    add_units();
+    if (stopped_.empty())
+        stopped_.push_back({false, std::nullopt, "Nothing is stopped now", ""});
 }
 
 void Site::stopped(Sheet& sheet)
 {
-    sheet.fill({0, 0, sheet.width(), sheet.height()}, colours().ground);
-    const Box area{0, head_mm, sheet.width(), sheet.height() - head_mm - buttons_mm(sheet) - title_height(sheet)};
-    std::vector<Line> lines = lines_of_device();
-    for (Line& each : lines_of_units())
-        lines.push_back(std::move(each));
-    const double line_mm = line_height(sheet);
-    touch_scroll(scroll_, sheet.theme(), area, sheet.theme().px(line_mm * static_cast<double>(lines.size()) - area.h));
-    double y = area.y + 3 - static_cast<double>(scroll_.at) / sheet.theme().px_per_mm();
-    for (const Line& each : lines) {
-        if (y > area.y - line_mm && y < area.y + area.h)
-            draw_line(sheet, each, y);
-        y += line_mm;
-    }
-    if (lines.empty())
-        sheet.wrapped({16, head_mm + 12, sheet.width() - 20, 0}, Letter::text, "Nothing is stopped now.", 1);
-    sheet.fill({0, 0, sheet.width(), head_mm}, colours().ground);
-    sheet.text(4, 3.8, Letter::heading, "Stopped now, and why");
-    sheet.fill({0, area.y + area.h, sheet.width(), buttons_mm(sheet)}, colours().ground);
-    buttons(sheet, Page::stopped);
+    look_at_stopped();
+    const auto opened = reading_.list(sheet, stopped_, begin_page(sheet, "Stopped now, and why", all_buttons));
+    if (opened && stopped_[*opened].opens == "Confirm")
+        go(Page::clock);
+    else if (opened && stopped_[*opened].opens == "Receive") {
+        receive_.emplace(outside_, true);
+        go(Page::receive);
+    } else if (opened) {
+        ahead_.emplace(outside_);
+        go(Page::ahead);
+    } else
+        buttons(sheet, Page::stopped);
     ui::draw(sheet, title_block(outside_, "SUPERVISOR", supervisor()));
 }
 

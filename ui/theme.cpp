@@ -74,7 +74,8 @@ namespace {
 
 bool grows(Lettering of)
 {
-    return !of.plain && of.letter != Letter::verdict && of.letter != Letter::drawing && looks().text_percent != 100;
+    return !of.plain && of.letter != Letter::verdict && of.letter != Letter::drawing && of.letter != Letter::small &&
+           looks().text_percent != 100;
 }
 
 } // namespace

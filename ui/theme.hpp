@@ -34,8 +34,8 @@ inline constexpr double thick_mm = 0.5, thin_mm = 0.25;
 enum class Letter { verdict, heading, bold, text, second, small, drawing };
 inline constexpr std::size_t letters = 7;
 
-// A letter as large as the person chose, or plain, as at 100 %, where there is no room for more. The verdict and what
-// stands in drawings do not grow.
+// A letter as large as the person chose, or plain, as at 100 %, where there is no room for more. The verdict, what
+// stands in drawings and the labels of the title block do not grow.
 struct Lettering {
     Letter letter;
     bool plain = false;

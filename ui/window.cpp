@@ -32,7 +32,13 @@ double px_per_mm_of_monitor()
     return mode && width_mm > 0 ? static_cast<double>(mode->width) / width_mm : guessed_px_per_mm;
 }
 
-Redraw& redraw_of(GLFWwindow* window) { return *static_cast<Redraw*>(glfwGetWindowUserPointer(window)); }
+struct Events {
+    Redraw redraw;
+    std::vector<std::string> dropped; // files, newest first
+};
+
+Events& events_of(GLFWwindow* window) { return *static_cast<Events*>(glfwGetWindowUserPointer(window)); }
+Redraw& redraw_of(GLFWwindow* window) { return events_of(window).redraw; }
 
 // Any event wakes the drawing; ImGui's own callbacks are called on by its backend.
 void wake_on_events(GLFWwindow* window)
@@ -45,6 +51,11 @@ void wake_on_events(GLFWwindow* window)
         // A scanner presses and lets go of Enter within a frame; as a character it is not lost.
         if (action == GLFW_PRESS && (key == GLFW_KEY_ENTER || key == GLFW_KEY_KP_ENTER))
             ImGui::GetIO().AddInputCharacter('\r');
+    });
+    glfwSetDropCallback(window, [](GLFWwindow* w, int count, const char** paths) {
+        for (int i = 0; i < count; ++i)
+            events_of(w).dropped.insert(events_of(w).dropped.begin(), paths[i]);
+        redraw_of(w).woken();
     });
     glfwSetWindowRefreshCallback(window, [](GLFWwindow* w) { redraw_of(w).woken(); });
     glfwSetFramebufferSizeCallback(window, [](GLFWwindow* w, int, int) { redraw_of(w).woken(); });
@@ -69,7 +80,7 @@ private:
 
 class Window {
 public:
-    Window(const WindowFacts& facts, Redraw& redraw)
+    Window(const WindowFacts& facts, Events& events)
     {
         glfwWindowHint(GLFW_CONTEXT_VERSION_MAJOR, 3);
         glfwWindowHint(GLFW_CONTEXT_VERSION_MINOR, 0);
@@ -79,7 +90,7 @@ public:
         glfwSetWindowSizeLimits(window_, 700, 480, GLFW_DONT_CARE, GLFW_DONT_CARE);
         glfwMakeContextCurrent(window_);
         glfwSwapInterval(1);
-        glfwSetWindowUserPointer(window_, &redraw);
+        glfwSetWindowUserPointer(window_, &events);
         wake_on_events(window_);
         ImGui::CreateContext();
         ImGui::GetIO().IniFilename = nullptr;
@@ -158,7 +169,7 @@ void draw_frame(GLFWwindow* window, App& app, const Theme& theme, const WindowFa
         write_layout(facts.layout_file, seen);
 }
 
-bool is_moving() { return ImGui::IsMouseDown(0); }
+bool is_moving() { return ImGui::IsMouseDown(0) || is_key_down(ImGuiKey_Space) || is_key_down(ImGuiKey_Enter); }
 
 void loop(GLFWwindow* window, App& app, std::unique_ptr<Theme>& theme, const WindowFacts& facts, Redraw& redraw,
           const std::function<rules::Instant()>& now)
@@ -194,16 +205,22 @@ bool run_window(const Outside& outside, Door door, const WindowFacts& facts)
     const Glfw glfw;
     if (!glfw.started())
         return false;
-    Redraw redraw;
-    const Window window{facts, redraw};
+    Events events;
+    const Window window{facts, events};
     if (!window.handle())
         return false;
     auto theme = std::make_unique<Theme>(facts.px_per_mm.value_or(px_per_mm_of_monitor()));
     Texture texture;
     Outside with = outside;
     with.texture = [&](const Picture& picture) { return texture.show(picture); };
+    with.photos.found = [&] {
+        std::vector<std::string> all = events.dropped;
+        for (const std::string& each : outside.photos.found ? outside.photos.found() : std::vector<std::string>{})
+            all.push_back(each);
+        return all;
+    };
     App app{with, door};
-    loop(window.handle(), app, theme, facts, redraw, outside.now);
+    loop(window.handle(), app, theme, facts, events.redraw, outside.now);
     return true;
 }
 

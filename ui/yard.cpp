@@ -84,18 +84,28 @@ void Yard::list(Sheet& sheet, const Box& area)
                       "No unit is in the book yet. Record one with its report first.", 2);
 }
 
+// The page that was opened from here has the glass until it is left.
+bool Yard::draw_page(Sheet& sheet)
+{
+    const auto draw = [&](auto& page) {
+        if (!page)
+            return false;
+        if (!page->draw(sheet))
+            page.reset();
+        return true;
+    };
+    return draw(orders_) || draw(calls_) || draw(record_);
+}
+
 bool Yard::draw(Sheet& sheet)
 {
     if (shows_today_) {
         shows_today_ = today_.draw(sheet);
         return true;
     }
-    if (orders_) {
-        if (!orders_->draw(sheet))
-            orders_.reset();
+    if (draw_page(sheet))
         return true;
-    }
-    const std::vector<std::string> buttons{"Leave", "Orders", "This day"};
+    const std::vector<std::string> buttons{"Orders", "Calls", "Examined", "Returned", "This day", "Leave"};
     const Box area = begin_page(sheet, "Units, papers, settings", buttons);
     sheet.clip(area);
     list(sheet, area);
@@ -103,6 +113,12 @@ bool Yard::draw(Sheet& sheet)
     const std::string pressed = draw_foot(sheet, buttons);
     if (pressed == "Orders")
         orders_.emplace(outside_);
+    if (pressed == "Calls")
+        calls_.emplace(outside_);
+    if (pressed == "Examined")
+        record_.emplace(outside_, "examination_report");
+    if (pressed == "Returned")
+        record_.emplace(outside_, "returned");
     shows_today_ = pressed == "This day";
     ui::draw(sheet, title_block(outside_, "DESK", ""));
     return pressed != "Leave";

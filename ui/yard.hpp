@@ -5,9 +5,11 @@
 #include "board.hpp"
 #include "orders_page.hpp"
 #include "outside.hpp"
+#include "record_page.hpp"
 #include "scroll.hpp"
 #include "title_block.hpp"
 #include "today.hpp"
+#include "yard_calls.hpp"
 
 #include <optional>
 #include <string>
@@ -22,11 +24,14 @@ public:
 
 private:
     void list(Sheet& sheet, const Box& area);
+    bool draw_page(Sheet& sheet);
 
     const Outside& outside_;
     Today today_;
     bool shows_today_ = false;
     std::optional<OrdersPage> orders_;
+    std::optional<YardCalls> calls_;
+    std::optional<RecordPage> record_;
     TouchScroll scroll_;
     std::vector<desk::BoardRow> rows_;
     std::string rows_of_;

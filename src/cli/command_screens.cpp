@@ -14,6 +14,7 @@
 #include "window.hpp"
 
 #include <algorithm>
+#include <cctype>
 #include <chrono>
 #include <cmath>
 #include <fstream>
@@ -24,7 +25,7 @@ namespace cotter::cli {
 namespace {
 
 struct Options {
-    std::string store, size, layout, picture, papers;
+    std::string store, size, layout, picture, papers, photos;
     bool night = false;
     Given at{"--at", ""}, px_per_mm{"--px-per-mm", ""};
 };
@@ -123,6 +124,34 @@ ui::Looks looks_for(const Options& options)
     return looks;
 }
 
+// JPEG and PNG files of the watched folder, the newest first.
+std::vector<std::string> photos_in(const std::filesystem::path& folder)
+{
+    constexpr std::size_t enough = 60;
+    std::vector<std::pair<std::filesystem::file_time_type, std::string>> found;
+    std::error_code none;
+    for (const auto& each : std::filesystem::directory_iterator{folder, none}) {
+        std::string ending = each.path().extension().string();
+        std::transform(ending.begin(), ending.end(), ending.begin(), [](unsigned char c) { return std::tolower(c); });
+        if (each.is_regular_file(none) && (ending == ".jpg" || ending == ".jpeg" || ending == ".png"))
+            found.emplace_back(each.last_write_time(none), each.path().string());
+    }
+    std::sort(found.rbegin(), found.rend());
+    std::vector<std::string> names;
+    for (std::size_t i = 0; i < std::min(found.size(), enough); ++i)
+        names.push_back(found[i].second);
+    return names;
+}
+
+ui::Photos photos_of(const Options& options, const db::Files& files)
+{
+    const std::filesystem::path folder =
+        options.photos.empty() ? std::filesystem::path{store_or_own(options.store)}.parent_path() / "photos"
+                               : std::filesystem::path{options.photos};
+    return {[folder] { return photos_in(folder); }, [](const std::string& path) { return db::Files::bytes_of(path); },
+            [&files](const std::string& bytes) { return files.keep_bytes(bytes); }};
+}
+
 int open_screens(const Options& options, ui::Door door)
 {
     words::catalogues_in((folder_of_program() / "locale").string());
@@ -142,6 +171,7 @@ int open_screens(const Options& options, ui::Door door)
                         }};
     const db::Files files{store_or_own(options.store)};
     outside.page = [&](const std::string& name) { return files.read(name); };
+    outside.photos = photos_of(options, files);
     outside.print_day = [&] { return print_day(options, session.store(), running.now()); };
     outside.keep_looks = [&](const ui::Looks& looks) {
         write_file(appearance_file(options), to_text(looks), "the sheet's file");
@@ -170,6 +200,7 @@ void add_options(Command command, Options& options)
     command.option("--store", options.store, "the book (default your own)");
     command.option("--at", options.at.text, "the clock of a sample book, YYYY-MM-DDThh:mm:ssZ");
     command.option("--papers", options.papers, "folder for what is printed, a stick's (default the book's)");
+    command.option("--photos", options.photos, "folder that is watched for photos (default photos beside the book)");
     command.option("--px-per-mm", options.px_per_mm.text, "true size of the display");
     command.flag("--night", options.night, "open on the night sheet");
     command.option("--size", options.size, "WxH, pixels");

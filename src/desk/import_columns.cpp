@@ -14,7 +14,7 @@ constexpr Plausible is_radius{500, 40'000};            // mm
 constexpr Plausible is_load{1, 300'000};               // kg
 
 const std::vector<std::string> roles{"operator",  "signaller", "supervisor", "manager",
-                                     "appointed", "competent", "fitter",     "hire_desk"};
+                                     "appointed", "competent", "fitter",     "hire_desk", "gateman"};
 
 std::vector<Column> sling_columns()
 {

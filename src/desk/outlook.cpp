@@ -38,6 +38,18 @@ bool is_open(const Json& answer)
     return answer.value("answer", "") != "right" && answer.value("cleared", Json::array()).empty();
 }
 
+// What was noted; else the item's words.
+std::string what_of(const Book& book, const Json& check, const Json& answer)
+{
+    const std::string item = answer.value("item", ""), note = answer.value("note", "");
+    if (!note.empty())
+        return note;
+    for (const SheetLine& line : sheet_of(book, check.value("unit", "")))
+        if (line.id == item)
+            return line.text;
+    return item;
+}
+
 void add_answers(const Book& book, Day today, const std::string& zone, std::vector<OpenDefect>& open)
 {
     for (const auto& check : book.facts("check")) {
@@ -45,8 +57,8 @@ void add_answers(const Book& book, Day today, const std::string& zone, std::vect
         const Json answers = check.doc.value("answers", Json::array());
         for (const Json& each : answers)
             if (is_open(each))
-                open.push_back({check.doc.value("unit", ""), each.value("note", each.value("item", "")),
-                                static_cast<int>((today - day).count())});
+                open.push_back({check.doc.value("unit", ""), what_of(book, check.doc, each),
+                                static_cast<int>((today - day).count()), check.key.key, each.value("item", "")});
     }
 }
 
@@ -62,8 +74,8 @@ void add_reported(const Book& book, Day today, std::vector<OpenDefect>& open)
                 const std::string own = each.value("unit", "");
                 const Json cleared = doc(book, "defect", unit + " " + each.value("id", ""));
                 if ((own.empty() || own == unit) && cleared.value("cleared", Json::array()).empty())
-                    open.push_back(
-                        {unit, each.value("part", each.value("id", "")), static_cast<int>((today - day).count())});
+                    open.push_back({unit, each.value("part", each.value("id", "")),
+                                    static_cast<int>((today - day).count()), "", "", each.value("id", "")});
             }
     }
 }

@@ -25,6 +25,8 @@ std::vector<std::string> checks_missing(const Book& book, const std::string& sit
 struct OpenDefect {
     std::string unit, what;
     int days_old = 0;
+    std::string check, item; // of an answer: the record's hash, the item
+    std::string defect = ""; // of a report: its id
 };
 // Answers of checks and defects of reports that nobody has cleared, the oldest first.
 std::vector<OpenDefect> open_defects(const Book& book, rules::Day today);

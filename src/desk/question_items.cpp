@@ -127,6 +127,17 @@ std::vector<Item> ItemsOfQuestion::items() const
     return items;
 }
 
+namespace {
+
+// A picture of it taken here, such as at the gate, is its copy.
+bool has_legible_page(const Book& book, const std::string& report)
+{
+    const Json pages = doc(book, "page", "report " + report).value("pages", Json::array());
+    return std::any_of(pages.begin(), pages.end(), [](const Json& page) { return page.value("legible", false); });
+}
+
+} // namespace
+
 std::vector<Report> ItemsOfQuestion::reports() const
 {
     std::vector<Report> reports;
@@ -137,6 +148,8 @@ std::vector<Report> ItemsOfQuestion::reports() const
             if (defect.unit)
                 defect.unit = label(*defect.unit);
         name_defects_by_unit(report);
+        if (has_legible_page(book_, fact.key.key))
+            report.copy.legible = report.copy.here = true;
         reports.push_back(std::move(report));
     }
     return reports;

@@ -100,12 +100,34 @@ std::vector<Typed> to_compare(const Book& book)
     return all;
 }
 
+namespace {
+
+// Wherever a fact holds photos.
+void add_photos(const Json& doc, std::vector<std::string>& names)
+{
+    if (!doc.is_structured())
+        return;
+    if (doc.is_object() && doc.contains("photos") && doc["photos"].is_array())
+        for (const Json& each : doc["photos"])
+            names.push_back(each.get<std::string>());
+    for (const Json& each : doc)
+        add_photos(each, names);
+}
+
+} // namespace
+
 std::vector<std::string> pages_of(const Book& book)
 {
     std::vector<std::string> names;
     for (const records::Fact& fact : book.facts("page"))
         for (const Json& page : fact.doc.value("pages", Json::array()))
             names.push_back(page["sha256"].get<std::string>());
+    for (const char* kind : {"event", "check", "defect", "whereabouts"})
+        for (const records::Fact& fact : book.facts(kind))
+            add_photos(fact.doc, names);
+    for (const records::Fact& fact : book.facts("report"))
+        if (const std::string copy = fact.doc.value("copy", Json::object()).value("sha256", ""); !copy.empty())
+            names.push_back(copy);
     return names;
 }
 

@@ -20,7 +20,7 @@ struct Typed {
 // Newest change first.
 std::vector<Typed> to_compare(const Book& book);
 
-// Every picture that was kept with a source_page.
+// Every picture that a record names: pages, photos, the copy of a report.
 std::vector<std::string> pages_of(const Book& book);
 
 } // namespace cotter::desk

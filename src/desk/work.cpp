@@ -120,9 +120,12 @@ Entry brief(const Hand& hand, const Json& plan, const std::string& person)
 }
 
 Entry show_page(const Hand& hand, const std::string& what, const std::string& id, const std::string& sha256,
-                const std::string& says)
+                const std::string& says, bool legible)
 {
-    return entry(hand, "source_page", id, {{"what", what}, {"sha256", sha256}, {"says", says}});
+    Json body{{"what", what}, {"sha256", sha256}, {"says", says}};
+    if (legible)
+        body["legible"] = true;
+    return entry(hand, "source_page", id, std::move(body));
 }
 
 Entry compare(const Hand& hand, const std::string& what, const std::string& id)
@@ -135,14 +138,33 @@ Entry call_a_stop(const Hand& hand, const std::string& unit, const std::string& 
     return entry(hand, "stop_called", unit, {{"why", why}});
 }
 
-Entry something_happened(const Hand& hand, const std::string& kind, const std::string& unit, const std::string& what)
+namespace {
+
+Json with_photos(Json body, const std::vector<std::string>& photos)
+{
+    if (!photos.empty())
+        body["photos"] = photos;
+    return body;
+}
+
+} // namespace
+
+Entry something_happened(const Hand& hand, const std::string& kind, const std::string& unit, const std::string& what,
+                         const std::vector<std::string>& photos)
 {
     return entry(hand, "event", kind + " " + at_text(hand) + " " + unit,
-                 {{"kind", kind},
-                  {"day", rules::to_string(hand.day)},
-                  {"at", hand.at.count()},
-                  {"units", Json::array({unit})},
-                  {"what", what}});
+                 with_photos({{"kind", kind},
+                              {"day", rules::to_string(hand.day)},
+                              {"at", hand.at.count()},
+                              {"units", Json::array({unit})},
+                              {"what", what}},
+                             photos));
+}
+
+Entry find_a_defect(const Hand& hand, const std::string& unit, const std::string& answer, const std::string& what,
+                    const std::vector<std::string>& photos)
+{
+    return entry(hand, "defect_found", unit, with_photos({{"answer", answer}, {"what", what}}, photos));
 }
 
 Entry ask_for_a_lift(const Hand& hand, const rules::Question& question, Json decision)

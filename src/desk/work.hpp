@@ -48,10 +48,13 @@ Entry name_people(const Hand& hand, const Book& book, const std::string& site,
                   const std::map<std::string, std::string>& roles);
 Entry brief(const Hand& hand, const Json& plan, const std::string& person);
 Entry show_page(const Hand& hand, const std::string& what, const std::string& id, const std::string& sha256,
-                const std::string& says);
+                const std::string& says, bool legible = false);
 Entry compare(const Hand& hand, const std::string& what, const std::string& id);
 Entry call_a_stop(const Hand& hand, const std::string& unit, const std::string& why);
-Entry something_happened(const Hand& hand, const std::string& kind, const std::string& unit, const std::string& what);
+Entry something_happened(const Hand& hand, const std::string& kind, const std::string& unit, const std::string& what,
+                         const std::vector<std::string>& photos = {}); // by their SHA-256
+Entry find_a_defect(const Hand& hand, const std::string& unit, const std::string& answer, const std::string& what,
+                    const std::vector<std::string>& photos = {}); // answer: report, stop
 
 // The lift with the whole decision as it is written (decision_form.hpp); its id is "lift " and the instant.
 Entry ask_for_a_lift(const Hand& hand, const rules::Question& question, Json decision);

@@ -8,7 +8,7 @@ namespace cotter::figures {
 
 namespace {
 
-constexpr int columns = 3, weeks = 12;
+constexpr int columns = 3;
 constexpr double row_mm = 7.4, label_capital = 3.5, top = 8, narrow_width = 170;
 constexpr std::array<const char*, columns> headings{"Attachments, headplates", "Slings, hooks", "Machines, hitches"};
 constexpr std::array<const char*, columns> short_headings{"Attachments", "Slings", "Machines"};
@@ -20,14 +20,13 @@ std::string without_weekday(const std::string& date) // "Fri 4 Dec"
 
 class Drawing {
 public:
-    Drawing(const std::vector<DueMark>& marks, rules::Day today, double width, double height,
-            const std::function<std::string(rules::Day)>& name_of)
-        : marks_{marks}, today_{today}, name_of_{name_of}, section_{{width, height, {}}, 0}
+    Drawing(const std::vector<DueMark>& marks, rules::Day today, double width, double height, const DueReading& reading)
+        : marks_{marks}, today_{today}, reading_{reading}, section_{{width, height, {}}, 0}
     {
         narrow_ = width < narrow_width;
         staff_ = narrow_ ? 23 : 30;
         ground_ = top + std::max(1.0, static_cast<double>(most_above())) * row_mm + 2;
-        week_ = (height - ground_ - 3) / weeks;
+        week_ = (height - ground_ - 3) / reading.weeks;
         column_ = (width - staff_) / columns;
     }
 
@@ -72,7 +71,7 @@ private:
         for (double x = 2; x < f.width; x += 4)
             f.add(Line{{x, ground_ + 2.2}, {x + 2.2, ground_}, Pen::thin});
         f.add(Line{{staff_, 0}, {staff_, f.height}, Pen::thick});
-        const std::string today = name_of_(today_);
+        const std::string today = reading_.name_of(today_);
         f.add(Label{{staff_ - 3, ground_ - 2}, narrow_ ? without_weekday(today) : today, Align::right, capital});
     }
 
@@ -81,13 +80,15 @@ private:
     {
         const auto weekday = date::weekday{today_}.iso_encoding();
         const rules::Day first = rules::add_days(today_, rules::Days{static_cast<std::int64_t>(8 - weekday)});
-        for (int week = 0; week < weeks; ++week) {
+        const int every = std::max(1, static_cast<int>(std::ceil((capital + 1.4) / week_)));
+        for (int week = 0; week < reading_.weeks; week += every) {
             const rules::Day day = rules::add_days(first, rules::Days{week * 7});
             const double y = depth(day);
             if (y > section_.figure.height - 3 || y < ground_ + 4)
                 continue;
             section_.figure.add(Line{{staff_ - 2, y}, {staff_, y}, Pen::thin});
-            section_.figure.add(Label{{staff_ - 4, y + 1.4}, without_weekday(name_of_(day)), Align::right, capital});
+            section_.figure.add(
+                Label{{staff_ - 4, y + 1.4}, without_weekday(reading_.name_of(day)), Align::right, capital});
         }
     }
 
@@ -177,7 +178,7 @@ private:
     {
         if (section_.left_out > 0)
             section_.figure.add(Label{{section_.figure.width - 3, section_.figure.height - 2.4},
-                                      std::to_string(section_.left_out) + " more fall due later",
+                                      reading_.left_out(section_.left_out),
                                       Align::right,
                                       capital,
                                       false});
@@ -185,7 +186,7 @@ private:
 
     const std::vector<DueMark>& marks_;
     rules::Day today_;
-    const std::function<std::string(rules::Day)>& name_of_;
+    const DueReading& reading_;
     bool narrow_ = false;
     double staff_ = 30;
     std::vector<Placed> placed_;
@@ -196,9 +197,9 @@ private:
 } // namespace
 
 DueSection due_section(const std::vector<DueMark>& marks, rules::Day today, double width, double height,
-                       const std::function<std::string(rules::Day)>& name_of)
+                       const DueReading& reading)
 {
-    return Drawing{marks, today, width, height, name_of}.drawn();
+    return Drawing{marks, today, width, height, reading}.drawn();
 }
 
 } // namespace cotter::figures

@@ -24,8 +24,12 @@ struct DueSection {
     Figure figure;
     int left_out = 0;
 };
-// `name_of` says a day as a person reads it, weekday first: "Fri 4 Dec".
+struct DueReading {
+    std::function<std::string(rules::Day)> name_of; // a day as a person reads it, weekday first: "Fri 4 Dec"
+    std::function<std::string(int)> left_out;       // "3 more fall due later"
+    int weeks = 12;                                 // that the section is deep
+};
 DueSection due_section(const std::vector<DueMark>& marks, rules::Day today, double width, double height,
-                       const std::function<std::string(rules::Day)>& name_of);
+                       const DueReading& reading);
 
 } // namespace cotter::figures

@@ -101,6 +101,18 @@ void fill_person(Fact& fact, const Said& said)
     fact.doc["admission"] = newest_body(said, "admission");
 }
 
+Json with_photos(Json doc, const Entry& e)
+{
+    if (e.body.contains("photos"))
+        doc["photos"] = e.body["photos"];
+    return doc;
+}
+
+Json cleared_by(const Entry& e)
+{
+    return with_photos({{"by", e.who}, {"roles", e.roles}, {"remedy", e.body["remedy"]}}, e);
+}
+
 void fill_check(Fact& fact, const Said& said)
 {
     for (const Record& each : said) {
@@ -111,8 +123,10 @@ void fill_check(Fact& fact, const Said& said)
             for (Json& other : others)
                 fact.doc["answers"].push_back(std::move(other));
         } else if (e.kind == "defect_found")
-            fact.doc = {{"answers",
-                         Json::array({{{"item", "defect"}, {"answer", e.body["answer"]}, {"note", e.body["what"]}}})}};
+            fact.doc = with_photos(
+                {{"answers",
+                  Json::array({{{"item", "defect"}, {"answer", e.body["answer"]}, {"note", e.body["what"]}}})}},
+                e);
         if (e.kind == "defect_cleared")
             continue;
         fact.doc.update({{"unit", e.about}, {"at", e.at.count()}, {"by", e.who}, {"record", each.hash}});
@@ -122,8 +136,7 @@ void fill_check(Fact& fact, const Said& said)
         answer["cleared"] = Json::array();
         for (const Record& each : said)
             if (each.entry.kind == "defect_cleared" && each.entry.body.value("item", "defect") == answer["item"])
-                answer["cleared"].push_back(
-                    {{"by", each.entry.who}, {"roles", each.entry.roles}, {"remedy", each.entry.body["remedy"]}});
+                answer["cleared"].push_back(cleared_by(each.entry));
         fact.open = fact.open || answer["answer"] != "right";
     }
 }
@@ -260,7 +273,33 @@ void fill_whereabouts(Fact& fact, const Said& said)
             fact.doc["scrapped"] = true;
         if (e.kind != "dispatched")
             fact.doc.erase("off_hire");
-        fact.doc["at_site"] = e.kind == "dispatched" ? Json("on the way to " + e.body.value("to", "")) : e.body["site"];
+        const std::string site = e.body.value("site", "");
+        fact.doc["at_site"] = e.kind == "dispatched"                      ? "on the way to " + e.body.value("to", "")
+                              : e.body.value("condition", "") == "refused" ? "refused at " + site
+                                                                           : site;
+        for (const char* field : {"photos", "without_dispatch"}) { // of its newest arrival
+            fact.doc.erase(field);
+            if (e.body.contains(field))
+                fact.doc[field] = e.body[field];
+        }
+    }
+}
+
+// Open until the yard has answered it.
+void fill_call(Fact& fact, const Said& said)
+{
+    fact.open = true;
+    for (const Record& each : said) {
+        const Entry& e = each.entry;
+        if (e.kind == "call") {
+            fact.doc.update(e.body);
+            fact.doc.update({{"id", each.hash}, {"unit", e.about}, {"by", e.who}, {"at", e.at.count()}});
+            fact.about.push_back(e.about);
+        } else {
+            fact.doc["answer"] = e.body;
+            fact.doc["answer"].update({{"by", e.who}, {"at", e.at.count()}});
+            fact.open = false;
+        }
     }
 }
 
@@ -286,7 +325,9 @@ void fill_pages(Fact& fact, const Said& said)
     fact.doc["pages"] = Json::array();
     for (const Record& each : said)
         add_capped(fact.doc["pages"],
-                   {{"sha256", each.entry.body["sha256"]}, {"says", each.entry.body.value("says", "")}});
+                   {{"sha256", each.entry.body["sha256"]},
+                    {"says", each.entry.body.value("says", "")},
+                    {"legible", each.entry.body.value("legible", false)}});
 }
 
 // Wrong tries since the PIN was last set or given rightly.
@@ -306,8 +347,7 @@ void fill_defect(Fact& fact, const Said& said)
 {
     fact.doc["cleared"] = Json::array();
     for (const Record& each : said) {
-        fact.doc["cleared"].push_back(
-            {{"by", each.entry.who}, {"roles", each.entry.roles}, {"remedy", each.entry.body["remedy"]}});
+        fact.doc["cleared"].push_back(cleared_by(each.entry));
         fact.doc.update({{"id", each.entry.body.value("defect", "")}, {"unit", each.entry.about}});
         fact.about.push_back(each.entry.about);
     }
@@ -338,6 +378,7 @@ void fill(Fact& fact, const Said& said)
                                                                              {"lift", fill_lift},
                                                                              {"whereabouts", fill_whereabouts},
                                                                              {"clock", fill_clock},
+                                                                             {"call", fill_call},
                                                                              {"defect", fill_defect},
                                                                              {"pin", fill_pin},
                                                                              {"page", fill_pages},

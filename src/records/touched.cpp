@@ -73,6 +73,10 @@ std::optional<FactKey> named_by_hash(const Record& record)
         return FactKey{"stop", record.hash};
     if (e.kind == "stop_lifted")
         return FactKey{"stop", text("stop")};
+    if (e.kind == "call")
+        return FactKey{"call", record.hash};
+    if (e.kind == "call_answered")
+        return FactKey{"call", text("call")};
     if (e.kind == "clock_notice")
         return FactKey{"clock", record.hash};
     if (e.kind == "clock_confirmed")

@@ -243,7 +243,7 @@ namespace {
 void collect(const Json& schema, const std::string& at, std::set<std::string>& fields)
 {
     for (const auto& [name, property] : schema["properties"].items()) {
-        if (name == "worksheet" || name == "results" || name == "pipe_sizes" || name == "gear_planned") // of a plan: worked out, never typed
+        if (name == "worksheet" || name == "results" || name == "pipe_sizes" || name == "gear_planned" || name == "tape") // worked out, or read at the pipe: never in a list
             continue;
         const bool is_list = property.value("type", Json{}) == "array";
         const Json& inner = is_list ? property["items"] : property;

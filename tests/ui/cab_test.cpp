@@ -155,7 +155,7 @@ TEST_CASE("standing down ends the shift and leads back to the three doors")
     rig.tap("Report");
     rig.tap("Stand down");
     CHECK(rig.shows("for everybody on this site"));
-    rig.tap("Stand down");
+    rig.hold("Hold to stand down");
     CHECK(rig.shows("Photograph this with a phone"));
     rig.tap("Photographed");
     CHECK(rig.shows("never replaces"));

@@ -122,7 +122,7 @@ void plan_made_on(tests::Glass glass)
     for (const char* each : {"Above", "Section", "Chart", "Path", "Numbers"})
         rig.tap(each);
     rig.tap("Issue");
-    rig.tap("Issue it");
+    rig.hold("Hold to issue it");
     CHECK(rig.shows("is in force from"));
     const auto record = sample.store().newest("lift_plan", 1).front().entry;
     CHECK(record.who == "quill");
@@ -194,7 +194,7 @@ TEST_CASE("how a delivery is unloaded is planned by touch")
     CHECK(rig.shows("It fits"));
     CHECK(rig.shows("420 kg"));
     rig.tap("Issue");
-    rig.tap("Issue it");
+    rig.hold("Hold to issue it");
     const auto record = sample.store().newest("unloading_plan", 1).front().entry;
     CHECK(record.about == "cl-02");
     CHECK(record.who == "quill");

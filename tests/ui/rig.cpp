@@ -4,6 +4,7 @@
 #include "register.hpp"
 
 #include <cstdlib>
+#include <map>
 #include <stdexcept>
 
 namespace cotter::tests {
@@ -40,6 +41,32 @@ private:
     Folder folder_;
 };
 
+// Letters are made once a run for each size.
+struct Letters {
+    ImFontAtlas atlas;
+    std::unique_ptr<ui::Theme> theme;
+};
+
+Letters& theme_for(const Glass& glass)
+{
+    static std::map<std::pair<double, int>, Letters> all;
+    words::catalogues_in(COTTER_BUILD "/locale");
+    Letters& letters = all[{glass.px_per_mm, glass.looks.text_percent}];
+    if (letters.theme)
+        return letters;
+    ImGuiContext* before = ImGui::GetCurrentContext();
+    ImGuiContext* own = ImGui::CreateContext(&letters.atlas);
+    ImGui::SetCurrentContext(own);
+    ui::set_looks(glass.looks);
+    letters.theme = std::make_unique<ui::Theme>(glass.px_per_mm);
+    unsigned char* pixels = nullptr;
+    int width = 0, height = 0;
+    letters.atlas.GetTexDataAsAlpha8(&pixels, &width, &height);
+    ImGui::DestroyContext(own);
+    ImGui::SetCurrentContext(before);
+    return letters;
+}
+
 } // namespace
 
 Folder::Folder() : path_{new_folder()} {}
@@ -56,18 +83,14 @@ SampleBook::SampleBook()
 Rig::Rig(records::Book& book, ui::Door door, Glass glass, std::function<std::string()> print_day, Pages pages)
     : now{*desk::parse_instant("2026-11-25T08:00:00Z")}, glass_{glass}
 {
-    ImGui::CreateContext();
+    ImGui::CreateContext(&theme_for(glass).atlas);
     ImGuiIO& io = ImGui::GetIO();
     io.DisplaySize = {glass.width, glass.height};
     io.DeltaTime = 1.0F / 60.0F;
     io.IniFilename = nullptr;
     ui::map_keys(io);
-    words::catalogues_in(COTTER_BUILD "/locale");
     ui::set_looks(glass.looks);
-    theme_ = std::make_unique<ui::Theme>(glass.px_per_mm);
-    unsigned char* pixels = nullptr;
-    int width = 0, height = 0;
-    io.Fonts->GetTexDataAsAlpha8(&pixels, &width, &height);
+    theme_ = &*theme_for(glass).theme;
     const auto hand = [this, &book](const std::string& by) {
         desk::Hand made;
         made.by = by;
@@ -75,15 +98,18 @@ Rig::Rig(records::Book& book, ui::Door door, Glass glass, std::function<std::str
         made.day = desk::local_day(now, desk::zone_of(book, desk::current_site(book)));
         return made;
     };
-    app_ = std::make_unique<ui::App>(ui::Outside{book,
-                                                 [this] { return now; },
-                                                 hand,
-                                                 [this, &book] { return dynamic_cast<db::Store&>(book).receipt(now); },
-                                                 [this] { return ticks; },
-                                                 std::move(pages),
-                                                 {},
-                                                 std::move(print_day)},
-                                     door);
+    ui::Outside outside{book,
+                        [this] { return now; },
+                        hand,
+                        [this, &book] { return dynamic_cast<db::Store&>(book).receipt(now); },
+                        [this] { return ticks; },
+                        std::move(pages),
+                        {},
+                        std::move(print_day)};
+    outside.photos = {[this] { return photos.found ? photos.found() : std::vector<std::string>{}; },
+                      [this](const std::string& path) { return photos.bytes(path); },
+                      [this](const std::string& bytes) { return photos.keep(bytes); }};
+    app_ = std::make_unique<ui::App>(outside, door);
     frame();
 }
 
@@ -91,6 +117,19 @@ Rig::~Rig()
 {
     app_.reset();
     ImGui::DestroyContext();
+}
+
+void Rig::look_on(const Glass& glass)
+{
+    glass_ = glass;
+    Letters& letters = theme_for(glass);
+    ui::set_looks(glass.looks);
+    ImGuiIO& io = ImGui::GetIO();
+    io.DisplaySize = {glass.width, glass.height};
+    io.Fonts = &letters.atlas;
+    theme_ = &*letters.theme;
+    frame();
+    frame();
 }
 
 void Rig::frame()
@@ -157,6 +196,26 @@ void Rig::tap(const std::string& words)
         throw std::runtime_error{"not on the screen: " + words};
     const float x = found->x + found->w / 2, y = found->y + found->h / 2;
     press(x, y, y);
+}
+
+void Rig::hold(const std::string& words)
+{
+    const ui::Seen* found = target(words);
+    if (!found)
+        throw std::runtime_error{"not on the screen: " + words};
+    ImGuiIO& io = ImGui::GetIO();
+    ui::feed_pointer(io, {found->x + found->w / 2, found->y + found->h / 2});
+    frame();
+    ui::feed_press(io, true);
+    for (int i = 0; i < 60 && target(words); ++i)
+        frame();
+    ui::feed_press(io, false);
+    frame();
+    ui::feed_pointer(io, {-1, -1});
+    ticks += 1;
+    now = now + rules::Instant{60};
+    frame();
+    frame();
 }
 
 void Rig::drag(const std::string& words, float px)

@@ -59,6 +59,7 @@ public:
 
     void frame();
     void tap(const std::string& words);            // throws if it is not on the screen
+    void hold(const std::string& words);           // a button that must be held
     void drag(const std::string& words, float px); // presses on it, moves down by px, lets go
     void type(const std::string& text); // on a keyboard, or by a scanner that types
     void key(ImGuiKey key);                        // pressed and let go
@@ -67,7 +68,9 @@ public:
     const std::vector<ui::Seen>& seen() const { return seen_; }
     const ui::Theme& theme() const { return *theme_; }
     Glass glass() const { return glass_; }
+    void look_on(const Glass& glass); // the same page on another glass, until the next
 
+    ui::Photos photos; // that can be taken along
     double ticks = 10;     // a second goes by with each tap
     rules::Instant now{0}; // the clock of the screens; a minute goes by with each tap
 
@@ -75,7 +78,7 @@ private:
     void press(float x, float y, float to_y);
 
     Glass glass_;
-    std::unique_ptr<ui::Theme> theme_;
+    const ui::Theme* theme_ = nullptr; // of that glass
     std::unique_ptr<ui::App> app_;
     std::vector<ui::Seen> seen_;
 };

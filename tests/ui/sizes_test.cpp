@@ -1,4 +1,5 @@
-// Every target's size, every text within the glass and nothing clipped, on every page that the main flows open.
+// Every target's size and gaps, every text within the glass, nothing clipped, no text over another, contrast: on every
+// page that the flows open, on every glass, in every language, at every size of text, by day and night.
 
 #include "deepest_run.hpp"
 #include "own_book.hpp"
@@ -54,16 +55,13 @@ void check_texts(const Rig& rig)
     }
 }
 
-void check_page(const Rig& rig, double target_mm, const std::string& page)
+void check_targets(const Rig& rig, double target_mm)
 {
-    const double px = rig.glass().px_per_mm;
-    check_texts(rig);
     for (const ui::Seen& each : rig.seen()) {
-        CAPTURE(page);
         CAPTURE(each.text);
         CHECK(each.clipped == "");
         if (each.target) {
-            CHECK(static_cast<double>(std::min(each.w, each.h)) / px >= target_mm - rounding);
+            CHECK(static_cast<double>(std::min(each.w, each.h)) / rig.glass().px_per_mm >= target_mm - rounding);
             CHECK(each.x >= 0);
             CHECK(each.y >= 0);
             CHECK(each.x + each.w <= rig.glass().width + 1);
@@ -103,8 +101,42 @@ void check_text_beside_buttons(const Rig& rig)
             }
 }
 
-// Night changes colours alone.
-const Glass glasses[] = {{1280, 800, 5.88}, {800, 1280, 5.88, {true}}, {1920, 1200, 8.83}};
+// Night changes colours alone, so it goes with every other glass.
+std::vector<Glass> all_glasses()
+{
+    std::vector<Glass> all;
+    for (const Glass& glass : {Glass{1280, 800, 5.88}, Glass{800, 1280, 5.88}, Glass{1920, 1200, 8.83}})
+        for (const auto language : words::languages)
+            for (const int percent : ui::text_sizes)
+                all.push_back(
+                    {glass.width, glass.height, glass.px_per_mm, {all.size() % 2 == 1, percent, language, false}});
+    return all;
+}
+
+// The page as it is now, everywhere; at a desk also with gloves.
+void check_everywhere(Rig& rig, const ui::Hand& hand, const std::string& page)
+{
+    const Glass before = rig.glass();
+    const auto check_here = [&](const Glass& glass, const ui::Hand& wanted) {
+        CAPTURE(page);
+        CAPTURE(glass.width);
+        CAPTURE(glass.looks.text_percent);
+        CAPTURE(words::name_of(glass.looks.language));
+        CAPTURE(glass.looks.gloves);
+        rig.look_on(glass);
+        check_texts(rig);
+        check_targets(rig, wanted.target);
+        check_gaps(rig, wanted.gap);
+        check_text_beside_buttons(rig);
+    };
+    for (Glass glass : all_glasses()) {
+        check_here(glass, hand);
+        glass.looks.gloves = true;
+        if (&hand == &ui::bare)
+            check_here(glass, ui::glove);
+    }
+    rig.look_on(before);
+}
 
 std::string pipe_name(SampleBook& sample) { return sample.store().fact("pipe", "sk-600")->doc.value("name", ""); }
 
@@ -112,221 +144,186 @@ std::string pipe_name(SampleBook& sample) { return sample.store().fact("pipe", "
 
 TEST_CASE("the Cab's targets are 19 mm and 6 mm apart, and no text is clipped")
 {
-    for (const Glass& glass : glasses) {
-        SampleBook sample;
-        Rig rig{sample.store(), ui::Door::cab, glass};
-        CAPTURE(glass.width);
-        for (const std::string& next : {std::string{"I. Farrow (invented)"}, std::string{"EX-21"},
-                                        std::string{"Mark B"}, pipe_name(sample), std::string{"hole 2"}}) {
-            check_page(rig, 19, "before " + next);
-            check_gaps(rig, 6);
-            rig.tap(next);
-        }
-        check_page(rig, 19, "sheet");
-        check_gaps(rig, 6);
-        rig.tap("Report");
-        rig.tap("Stand down");
-        check_page(rig, 19, "stand down");
-        rig.tap("Stand down");
-        check_page(rig, 19, "receipt");
-        check_gaps(rig, 6);
-        rig.tap("Not now");
-        rig.tap("Cab");
-        for (const std::string& next : {std::string{"I. Farrow (invented)"}, std::string{"8 hours"},
-                                        std::string{"EX-21"}, std::string{"Mark B"}, pipe_name(sample)})
-            rig.tap(next);
-        for (const char* button : {"Report", "Check"}) {
-            rig.tap(button);
-            check_page(rig, 19, button);
-            check_gaps(rig, 6);
-            rig.tap(rig.target("Back") ? "Back" : "Leave it");
-        }
+    SampleBook sample;
+    Rig rig{sample.store(), ui::Door::cab};
+    for (const std::string& next : {std::string{"I. Farrow (invented)"}, std::string{"EX-21"}, std::string{"Mark B"},
+                                    pipe_name(sample), std::string{"hole 2"}}) {
+        check_everywhere(rig, ui::glove, "before " + next);
+        rig.tap(next);
+    }
+    check_everywhere(rig, ui::glove, "sheet");
+    rig.tap("Report");
+    rig.tap("Stand down");
+    check_everywhere(rig, ui::glove, "stand down");
+    rig.hold("Hold to stand down");
+    check_everywhere(rig, ui::glove, "receipt");
+    rig.tap("Not now");
+    rig.tap("Cab");
+    for (const std::string& next : {std::string{"I. Farrow (invented)"}, std::string{"8 hours"}, std::string{"EX-21"},
+                                    std::string{"Mark B"}, pipe_name(sample)})
+        rig.tap(next);
+    for (const char* button : {"Report", "Check"}) {
+        rig.tap(button);
+        check_everywhere(rig, ui::glove, button);
+        rig.tap(rig.target("Back") ? "Back" : "Leave it");
     }
 }
 
 TEST_CASE("the pages of a lift keep to the Cab's sizes, and no text is clipped")
 {
-    for (const Glass& glass : glasses) {
-        SampleBook sample;
-        Rig rig{sample.store(), ui::Door::cab, glass};
-        CAPTURE(glass.width);
-        const std::string pipe = sample.store().fact("pipe", "sk-450")->doc.value("name", "");
-        for (const std::string& next :
-             {std::string{"T. Dunmore (invented)"}, std::string{"EX-14"}, std::string{"Mark B"}, pipe,
-              std::string{"Lift"}, std::string{"Not so"}, std::string{"Back"}, std::string{"All so"},
-              std::string{"Read"}, std::string{"Read"}, std::string{"Read"}, std::string{"Load is up"},
-              std::string{"Set down, laid"}, std::string{"Report"}, std::string{"Knock"}}) {
-            if (!rig.target(next))
-                continue; // a later lift of the type has the short card
-            rig.tap(next);
-            check_page(rig, 19, "after " + next);
-            check_text_beside_buttons(rig);
-            check_gaps(rig, 6);
-        }
+    SampleBook sample;
+    Rig rig{sample.store(), ui::Door::cab};
+    const std::string pipe = sample.store().fact("pipe", "sk-450")->doc.value("name", "");
+    for (const std::string& next :
+         {std::string{"T. Dunmore (invented)"}, std::string{"EX-14"}, std::string{"Mark B"}, pipe, std::string{"Lift"},
+          std::string{"Not so"}, std::string{"Back"}, std::string{"All so"}, std::string{"Read"}, std::string{"Read"},
+          std::string{"Read"}, std::string{"Load is up"}, std::string{"Set down, laid"}, std::string{"Report"},
+          std::string{"Knock"}}) {
+        if (!rig.target(next))
+            continue; // a later lift of the type has the short card
+        rig.tap(next);
+        check_everywhere(rig, ui::glove, "after " + next);
     }
 }
 
 TEST_CASE("the pages of a moved pin keep to the Cab's sizes, and no text is clipped")
 {
-    for (const Glass& glass : glasses) {
-        SampleBook sample;
-        Rig rig{sample.store(), ui::Door::cab, glass};
-        for (const std::string& next :
-             {std::string{"I. Farrow (invented)"}, std::string{"EX-21"}, std::string{"Mark B"}, pipe_name(sample),
-              std::string{"hole 2"}, std::string{"Move"}})
-            rig.tap(next);
-        for (int i = 0; i < 30 && rig.target("Done"); ++i) {
-            check_page(rig, 19, "step");
-            rig.tap("Done");
-        }
-        for (const char* next : {"hole 4", "B. Oakes (invented)"}) {
-            check_page(rig, 19, next);
-            check_gaps(rig, 6);
-            rig.tap(next);
-        }
-        check_page(rig, 19, "second look");
+    SampleBook sample;
+    Rig rig{sample.store(), ui::Door::cab};
+    for (const std::string& next : {std::string{"I. Farrow (invented)"}, std::string{"EX-21"}, std::string{"Mark B"},
+                                    pipe_name(sample), std::string{"hole 2"}, std::string{"Move"}})
+        rig.tap(next);
+    for (int i = 0; i < 30 && rig.target("Done"); ++i) {
+        check_everywhere(rig, ui::glove, "step");
+        rig.tap("Done");
     }
+    for (const char* next : {"hole 4", "B. Oakes (invented)"}) {
+        check_everywhere(rig, ui::glove, next);
+        rig.tap(next);
+    }
+    check_everywhere(rig, ui::glove, "second look");
 }
 
 TEST_CASE("a page without an open shift keeps to the Cab's sizes")
 {
-    for (const Glass& glass : glasses) {
-        SampleBook sample;
-        Rig rig{sample.store(), ui::Door::cab, glass};
-        rig.now = rig.now + rules::Instant{86'400};
-        rig.tap("I. Farrow (invented)");
-        check_page(rig, 19, "shift");
-        check_gaps(rig, 6);
-    }
+    SampleBook sample;
+    Rig rig{sample.store(), ui::Door::cab};
+    rig.now = rig.now + rules::Instant{86'400};
+    rig.tap("I. Farrow (invented)");
+    check_everywhere(rig, ui::glove, "shift");
 }
 
 TEST_CASE("the pages on which people sign, admit and stop keep to the Cab's sizes, and no text is clipped")
 {
-    for (const Glass& glass : glasses) {
-        tests::OwnBook book;
-        book.staff();
-        CAPTURE(glass.width);
-        Rig rig{book.store(), ui::Door::none, glass};
-        for (const char* next : {"Stop a unit", "cl-02", "bent, cracked or broken", "iqbal", "Seen", "Understood",
-                                 "Site", "People", "Admit a person"}) {
-            rig.tap(next);
-            check_page(rig, std::string{next} == "Site" ? 10 : 19, next);
-        }
-        check_gaps(rig, 6);
-        tests::type(rig, tests::hallams);
-        for (const char* next : {"farrow", "Seen", "Go on", "Go on", "Go on", "Set a PIN", "iqbal"}) {
-            check_page(rig, 19, next);
-            check_gaps(rig, 6);
-            rig.tap(next);
-        }
-        check_page(rig, 19, "choose");
-        rig.tap("Back");
-        rig.ticks += 3600;
-        rig.frame();
-        CHECK(rig.shows("Locked"));
-        check_page(rig, 19, "locked");
-        check_gaps(rig, 6);
+    tests::OwnBook book;
+    book.staff();
+    Rig rig{book.store(), ui::Door::none};
+    for (const char* next : {"Stop a unit", "cl-02", "bent, cracked or broken", "iqbal", "Seen", "Understood", "Site",
+                             "People", "Admit a person"}) {
+        rig.tap(next);
+        check_everywhere(rig, std::string{next} == "Site" ? ui::bare : ui::glove, next);
     }
+    tests::type(rig, tests::hallams);
+    for (const char* next : {"farrow", "Seen", "Go on", "Go on", "Go on", "Set a PIN", "iqbal"}) {
+        check_everywhere(rig, ui::glove, next);
+        rig.tap(next);
+    }
+    check_everywhere(rig, ui::glove, "choose");
+    rig.tap("Back");
+    rig.ticks += 3600;
+    rig.frame();
+    CHECK(rig.shows("Locked"));
+    check_everywhere(rig, ui::glove, "locked");
 }
 
 TEST_CASE("what is ahead, and the Yard's orders, keep to the sizes of a desk, and no text is clipped")
 {
-    for (const Glass& glass : glasses) {
-        SampleBook sample;
-        CAPTURE(glass.width);
-        Rig site{sample.store(), ui::Door::site, glass};
+    SampleBook sample;
+    {
+        Rig site{sample.store(), ui::Door::site};
         for (const char* each : {"Ahead", "Per day"}) {
             site.tap(each);
-            check_page(site, 10, each);
+            check_everywhere(site, ui::bare, each);
         }
     }
-    for (const Glass& glass : glasses) {
-        SampleBook sample;
-        CAPTURE(glass.width);
-        Rig yard{sample.store(), ui::Door::yard, glass};
-        for (const char* each : {"Orders", "Units", "Back", "Weeks"}) {
-            yard.tap(each);
-            check_page(yard, 10, each);
-        }
+    Rig yard{sample.store(), ui::Door::yard};
+    for (const char* each : {"Orders", "Units", "Back", "Weeks"}) {
+        yard.tap(each);
+        check_everywhere(yard, ui::bare, each);
     }
 }
 
 TEST_CASE("plans, their pictures and their forms keep to Site's sizes, and no text is clipped")
 {
-    for (const Glass& glass : glasses) {
-        SampleBook sample;
-        tests::issue_deepest_run(sample.store());
-        Rig rig{sample.store(), ui::Door::site, glass};
-        CAPTURE(glass.width);
-        for (const char* next : {"Plans",
-                                 "plan-2, issue 1",
-                                 "Above",
-                                 "Next mark",
-                                 "Section",
-                                 "Chart",
-                                 "Path",
-                                 "Next step",
-                                 "Numbers",
-                                 "New issue",
-                                 "J. Quill (invented)",
-                                 "Title",
-                                 "Leave it",
-                                 "In force from",
-                                 "Leave it",
-                                 "Worksheet",
-                                 "Stretches of pipes, in the order of the drawings",
-                                 "1",
-                                 "How many",
-                                 "Take it",
-                                 "Back",
-                                 "Back",
-                                 "Back",
-                                 "Work it out"}) {
-            for (int pages = 0; !rig.target(next) && pages < 8; ++pages)
-                rig.key(ImGuiKey_PageDown);
-            rig.tap(next);
-            check_page(rig, 10, std::string{"after "} + next);
-            check_gaps(rig, 2);
-        }
+    SampleBook sample;
+    tests::issue_deepest_run(sample.store());
+    Rig rig{sample.store(), ui::Door::site};
+    for (const char* next : {"Plans",
+                             "plan-2, issue 1",
+                             "Above",
+                             "Next mark",
+                             "Section",
+                             "Chart",
+                             "Path",
+                             "Next step",
+                             "Numbers",
+                             "New issue",
+                             "J. Quill (invented)",
+                             "Title",
+                             "Leave it",
+                             "In force from",
+                             "Leave it",
+                             "Worksheet",
+                             "Stretches of pipes, in the order of the drawings",
+                             "1",
+                             "How many",
+                             "Take it",
+                             "Back",
+                             "Back",
+                             "Back",
+                             "Work it out"}) {
+        for (int pages = 0; !rig.target(next) && pages < 8; ++pages)
+            rig.key(ImGuiKey_PageDown);
+        rig.tap(next);
+        check_everywhere(rig, ui::bare, std::string{"after "} + next);
     }
 }
 
 TEST_CASE("Site and Yard have targets of 10 mm, 2 mm apart, and no text is clipped")
 {
-    for (const Glass& glass : glasses) {
-        SampleBook sample;
-        Rig site{sample.store(), ui::Door::site, glass};
-        CAPTURE(glass.width);
-        check_page(site, 10, "due");
-        check_gaps(site, 2);
+    SampleBook sample;
+    {
+        Rig site{sample.store(), ui::Door::site};
+        check_everywhere(site, ui::bare, "due");
         site.tap("Stopped");
-        check_page(site, 10, "stopped");
+        check_everywhere(site, ui::bare, "stopped");
         for (const char* next :
              {"This day", "Back", "People", "Supervisor", "Back", "Back", "Compare", "Back", "Place", "Mark C"}) {
             site.tap(next);
-            check_page(site, 10, next);
-            check_gaps(site, 2);
+            check_everywhere(site, ui::bare, next);
         }
     }
-    for (const Glass& glass : glasses) {
-        SampleBook sample;
-        Rig yard{sample.store(), ui::Door::yard, glass};
-        check_page(yard, 10, "yard");
-    }
+    Rig yard{sample.store(), ui::Door::yard};
+    check_everywhere(yard, ui::bare, "yard");
 }
 
 TEST_CASE("no label of the due board lies on another")
 {
-    for (const Glass& glass : glasses) {
-        SampleBook sample;
-        Rig rig{sample.store(), ui::Door::site, glass};
-        for (const ui::Seen& a : rig.seen())
-            for (const ui::Seen& b : rig.seen())
-                if (!a.target && !b.target && &a < &b && a.y > 0) {
-                    CAPTURE(a.text);
-                    CAPTURE(b.text);
-                    CHECK_FALSE(overlap(a, b));
-                }
+    SampleBook sample;
+    Rig rig{sample.store(), ui::Door::site};
+    for (const char* each : {"Further", "Further", "Nearer", "Nearer", "Nearer", "Nearer"}) {
+        for (const Glass& glass : all_glasses()) {
+            rig.look_on(glass);
+            for (const ui::Seen& a : rig.seen())
+                for (const ui::Seen& b : rig.seen())
+                    if (!a.target && !b.target && &a < &b && a.y > 0) {
+                        CAPTURE(a.text);
+                        CAPTURE(b.text);
+                        CHECK_FALSE(overlap(a, b));
+                    }
+        }
+        rig.look_on({});
+        rig.tap(each);
     }
 }
 

@@ -1,0 +1,98 @@
+#include "clear_defect.hpp"
+
+#include "people.hpp"
+#include "title_block.hpp"
+
+#include "calls.hpp"
+#include "written.hpp"
+
+namespace cotter::ui {
+
+namespace {
+
+const std::vector<const char*> remedies{"part renewed, like for like", "adjusted or tightened by the maker's steps",
+                                        "cleaned; nothing is wrong with it", "looked at; no defect is there",
+                                        "paper or plate put right"};
+
+} // namespace
+
+ClearDefect::ClearDefect(const Outside& outside, desk::OpenDefect defect)
+    : outside_{outside}, defect_{std::move(defect)}, remedy_{outside, "What was done about it?", remedies, true},
+      photo_{outside, "A photo of it as it is now"}
+{
+}
+
+std::optional<std::size_t> ClearDefect::ask(Sheet& sheet, const Choice& choice)
+{
+    const auto pressed = ui::draw(sheet, choice, turned_);
+    ui::draw(sheet, title_block(outside_, "CLEARS", person_));
+    return pressed;
+}
+
+std::string ClearDefect::name() const
+{
+    return desk::label_of(outside_.book, defect_.unit) + ": " + words::in_language(defect_.what);
+}
+
+void ClearDefect::who(Sheet& sheet)
+{
+    const auto people = who_may_write(outside_.book, "defect_cleared");
+    Choice choice{"Who clears it? Not whoever found it.",
+                  people.empty() ? say("Nobody is admitted who may clear a defect. People admits them.") : name(),
+                  {},
+                  false,
+                  "Back"};
+    for (const std::string& each : people)
+        choice.options.push_back({desk::shown_name(outside_.book, each), "", std::nullopt});
+    const auto pressed = ask(sheet, choice);
+    if (!pressed)
+        return;
+    if (*pressed == people.size()) {
+        page_ = Page::gone;
+        return;
+    }
+    outside_.signing.once(people[*pressed], [this, person = people[*pressed]] {
+        person_ = person;
+        page_ = Page::remedy;
+    });
+}
+
+void ClearDefect::remedy(Sheet& sheet)
+{
+    const auto left = remedy_.draw(sheet, person_);
+    if (left != Phrases::Left::nothing)
+        page_ = left == Phrases::Left::said ? Page::photo : Page::who;
+}
+
+void ClearDefect::photo(Sheet& sheet)
+{
+    const auto left = photo_.draw(sheet, person_);
+    if (left == PhotoPage::Left::kept)
+        write({photo_.name()});
+    if (left == PhotoPage::Left::without)
+        write({});
+}
+
+void ClearDefect::write(std::vector<std::string> photos)
+{
+    page_ = Page::gone; // also where it is refused: the reason is said
+    desk::write(outside_.book, {clear_defect(outside_.hand(person_), defect_, remedy_.said(), photos)});
+    page_ = Page::done;
+}
+
+bool ClearDefect::draw(Sheet& sheet)
+{
+    switch (page_) {
+    case Page::who: who(sheet); break;
+    case Page::remedy: remedy(sheet); break;
+    case Page::photo: photo(sheet); break;
+    case Page::done:
+        if (ask(sheet, {"The defect is cleared", name(), {{"Understood", "", std::nullopt}}, false, ""}))
+            page_ = Page::gone;
+        break;
+    case Page::gone: break;
+    }
+    return page_ != Page::gone;
+}
+
+} // namespace cotter::ui

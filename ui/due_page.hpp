@@ -1,0 +1,58 @@
+#pragma once
+
+// Site's due board: what falls due when, as a section through time, a list or a calendar; of every unit, or of one
+// kind, owner or place.
+
+#include "choice.hpp"
+#include "outside.hpp"
+#include "read_page.hpp"
+
+#include "board.hpp"
+#include "due_section.hpp"
+
+#include <array>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace cotter::ui {
+
+class DuePage {
+public:
+    explicit DuePage(const Outside& outside) : outside_{outside} {}
+
+    bool has_the_glass() const { return asks_.has_value(); } // while it is chosen how it is shown
+    void ask(Sheet& sheet);
+
+    // Fills what is above `bottom`; true when the way ahead is asked for.
+    bool draw(Sheet& sheet, double bottom);
+
+private:
+    enum class View { section, list, calendar };
+    enum class By { everything, kind, owner, place };
+    enum class Asks { view, value };
+
+    void look();
+    std::string part_of(const desk::BoardRow& row, By by) const;
+    std::vector<std::string> values() const; // that may be shown alone
+    void ask_view(Sheet& sheet);
+    void ask_value(Sheet& sheet);
+    bool head(Sheet& sheet);
+    void draw_view(Sheet& sheet, const Box& paper);
+    void step(int by); // nearer or further
+
+    const Outside& outside_;
+    std::string looked_of_, only_;
+    View view_ = View::section;
+    By by_ = By::everything, asked_by_ = By::everything;
+    std::optional<Asks> asks_;
+    std::size_t turned_ = 0, zoom_ = 2;
+    int weeks_on_ = 0; // of the calendar, from this one
+    std::vector<desk::BoardRow> rows_;
+    std::vector<figures::DueMark> marks_;
+    std::vector<ReadLine> lines_;
+    ReadPage reading_;
+    std::size_t stops_ = 0;
+};
+
+} // namespace cotter::ui
