@@ -182,6 +182,23 @@ std::vector<Fact> Projection::facts_about(const std::string& kind, const std::st
     return read_facts(*query);
 }
 
+std::vector<std::string> Projection::keys(const std::string& kind) const
+{
+    const auto query = statements_.use("SELECT key FROM fact WHERE kind = ? ORDER BY key");
+    query->bind(1, kind);
+    std::vector<std::string> all;
+    while (query->executeStep())
+        all.push_back(query->getColumn(0).getString());
+    return all;
+}
+
+std::size_t Projection::units_with_tag(const std::string& tag) const
+{
+    const auto query = statements_.use("SELECT count(*) FROM fact_about WHERE about = ? AND kind = 'unit'");
+    query->bind(1, "tag " + tag);
+    return query->executeStep() ? static_cast<std::size_t>(query->getColumn(0).getInt64()) : 0;
+}
+
 std::vector<std::string> Projection::heads(const FactKey& key) const
 {
     const auto found = fact(key);

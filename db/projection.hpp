@@ -32,6 +32,8 @@ public:
     std::vector<records::Fact> facts(const std::string& kind) const;
     std::vector<records::Fact> facts_about(const std::string& kind, const std::string& about) const;
     std::vector<std::string> heads(const records::FactKey& key) const;
+    std::vector<std::string> keys(const std::string& kind) const;
+    std::size_t units_with_tag(const std::string& tag) const;
 
     // All rows of the three tables as text, in key order: the same before and after a rebuild.
     std::string dump() const;

@@ -219,6 +219,16 @@ std::vector<records::Fact> Store::facts_about(const std::string& kind, const std
     return reading([&] { return projection_.facts_about(kind, about); });
 }
 
+std::vector<std::string> Store::keys(const std::string& kind) const
+{
+    return reading([&] { return projection_.keys(kind); });
+}
+
+std::size_t Store::units_with_tag(const std::string& tag) const
+{
+    return reading([&] { return projection_.units_with_tag(tag); });
+}
+
 std::optional<std::string> Store::private_value(const std::string& subject, const std::string& field) const
 {
     return reading([&]() -> std::optional<std::string> {

@@ -2,6 +2,7 @@
 
 #include "entitled.hpp"
 #include "field.hpp"
+#include "local_time.hpp"
 #include "pins.hpp"
 #include "title_block.hpp"
 #include "written.hpp"
@@ -147,6 +148,22 @@ void Admitting::settings(Sheet& sheet)
 {
     if (several(sheet, "May change or look at the setting of which?", "Trained on the model's own steps.",
                 known_models(true), settings_, Page::models))
+        desk::current_site(outside_.book).empty() ? go(Page::site) : admit();
+}
+
+void Admitting::site(Sheet& sheet)
+{
+    const auto pressed = ask(sheet, {"What is this site called?",
+                                     say("Its time zone is {}, as this device's.", desk::zone_here()),
+                                     {},
+                                     false,
+                                     "Leave it"});
+    field(sheet, "site", {6, 36, std::min(sheet.width() - 12, 160.0), 12}, site_name_);
+    const bool goes_on =
+        !site_name_.empty() && sheet.button("Go on", {6, 54, 60, glove.target + 5}, figures::Sign::to_do);
+    if (pressed)
+        return go(Page::gone);
+    if (goes_on)
         admit();
 }
 
@@ -156,14 +173,16 @@ void Admitting::admit()
     const std::string by = by_.empty() ? person_ : by_;
     const desk::Hand hand = outside_.hand(by);
     std::vector<records::Entry> entries;
+    std::string site = desk::current_site(outside_.book);
+    if (site.empty()) {
+        site = "site-" + std::to_string(outside_.now().count());
+        entries.push_back(entry(hand, "site", site, {{"name", site_name_}, {"zone", desk::zone_here()}}));
+    }
     if (is_new_)
         entries.push_back(entry(hand, "person", person_, {{"name", name_}}));
-    entries.push_back(entry(hand, "admission", person_,
-                            {{"site", desk::current_site(outside_.book)},
-                             {"card_seen", true},
-                             {"roles", roles_},
-                             {"models", models_},
-                             {"setting_models", settings_}}));
+    entries.push_back(entry(
+        hand, "admission", person_,
+        {{"site", site}, {"card_seen", true}, {"roles", roles_}, {"models", models_}, {"setting_models", settings_}}));
     desk::write(outside_.book, std::move(entries));
     go(Page::gone);
     if (!desk::are_pins_asked(outside_.book) || desk::has_pin(outside_.book, person_))
@@ -183,6 +202,7 @@ bool Admitting::draw(Sheet& sheet)
     case Page::roles: roles(sheet); break;
     case Page::models: models(sheet); break;
     case Page::settings: settings(sheet); break;
+    case Page::site: site(sheet); break;
     case Page::gone: break;
     }
     return page_ != Page::gone;

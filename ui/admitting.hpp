@@ -19,7 +19,7 @@ public:
     bool draw(Sheet& sheet); // false once it is done or left
 
 private:
-    enum class Page { who, name, card, roles, models, settings, gone };
+    enum class Page { who, name, card, roles, models, settings, site, gone };
 
     void who(Sheet& sheet);
     void name(Sheet& sheet);
@@ -27,6 +27,7 @@ private:
     void roles(Sheet& sheet);
     void models(Sheet& sheet);
     void settings(Sheet& sheet);
+    void site(Sheet& sheet); // of a book that has none yet
     void admit();
     void go(Page page);
 
@@ -40,7 +41,7 @@ private:
     std::string by_;
     Page page_ = Page::who;
     std::size_t turned_ = 0;
-    std::string person_, name_;
+    std::string person_, name_, site_name_;
     bool is_new_ = false;
     std::set<std::string> roles_, models_, settings_;
 };

@@ -201,12 +201,13 @@ void Cab::choose_pipe(Sheet& sheet)
     Choice choice{"Read maker and size on the pipe. Which one is it?", "", {}, false, "Back"};
     for (const auto& fact : pipes)
         choice.options.push_back({fact.doc.value("name", fact.key.key), fact.doc.value("maker", ""), std::nullopt});
+    choice.options.push_back({"None of these", "the check can be done; no lift", std::nullopt});
     const auto pressed = ask(sheet, choice);
     if (!pressed)
         return;
-    if (*pressed == pipes.size())
+    if (*pressed > pipes.size())
         return go(marks().empty() ? Page::machine : Page::standing);
-    pipe_ = pipes[*pressed].key.key;
+    pipe_ = *pressed < pipes.size() ? pipes[*pressed].key.key : "";
     think();
     const bool adjusts = model().value("adjusts", true);
     go(adjusts && !has_looked(question_) ? Page::look : Page::sheet);

@@ -3,6 +3,7 @@
 #include "cab.hpp"
 
 #include "calls.hpp"
+#include "card_facts.hpp"
 #include "finding_words.hpp"
 #include "outlook.hpp"
 

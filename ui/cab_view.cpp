@@ -1,5 +1,7 @@
 #include "cab_view.hpp"
 
+#include "attachment_picture.hpp"
+
 #include "amounts.hpp"
 #include "case.hpp"
 #include "chart.hpp"
@@ -179,52 +181,6 @@ std::string count_line(const std::vector<Finding>& findings)
     return cautions > 0 ? line + " \u00b7 " + say_many(cautions, "{} caution", "{} cautions") : line;
 }
 
-double count(Known<Millimetres> length) { return length ? static_cast<double>(length->count()) : 0; }
-
-figures::Outline outline_of(const desk::Json& shape)
-{
-    figures::Outline outline;
-    const auto points = shape.value("points", std::vector<double>{});
-    for (std::size_t i = 0; i + 1 < points.size(); i += 2)
-        outline.points.push_back({points[i], points[i + 1]});
-    outline.mirrored = shape.value("mirrored", false);
-    outline.follows_barrel = shape.value("follows_barrel", false);
-    return outline;
-}
-
-double middle_barrel(const Model& model)
-{
-    double low = 1e9, high = 0;
-    for (const State& state : model.states) {
-        low = std::min(low, count(state.least));
-        high = std::max(high, count(state.greatest));
-    }
-    if (model.barrel && !model.barrel->any)
-        return (count(model.barrel->least) + count(model.barrel->greatest)) / 2;
-    return high > 0 ? (low + high) / 2 : 0;
-}
-
-figures::AttachmentPicture picture_of(const desk::Json& model_doc, const Model& model, const Question& question)
-{
-    figures::AttachmentPicture picture;
-    for (const auto& shape : model_doc.value("outline", desk::Json::array()))
-        picture.outlines.push_back(outline_of(shape));
-    const auto stands = standing_of(question.setting_records);
-    for (const auto& hole : model_doc.value("holes", desk::Json::array())) {
-        const std::string name = hole.value("state", "");
-        const State* state = state_named(model, name);
-        const bool wanted = state && question.pipe && question.pipe->barrel && serves(*state, *question.pipe->barrel);
-        picture.states.push_back({name,
-                                  {hole.value("x_mm", 0.0), hole.value("y_mm", 0.0)},
-                                  !stands.disputed && stands.state == name,
-                                  wanted});
-    }
-    picture.barrel = question.pipe ? count(question.pipe->barrel) : 0;
-    picture.bore = question.pipe ? count(question.pipe->bore) : 0;
-    picture.middle_barrel = middle_barrel(model);
-    return picture;
-}
-
 void add_picture(CabSheet& sheet, const Outside& outside, const desk::LiftAsked& asked, const Question& question)
 {
     const auto& book = outside.book;
@@ -239,7 +195,7 @@ void add_picture(CabSheet& sheet, const Outside& outside, const desk::LiftAsked&
         return;
     sheet.picture = picture_of(desk::doc(book, "model", model_id), *attachment->model, question);
     for (const State& state : attachment->model->states)
-        sheet.ranges.push_back({state.name.value_or("?"), count(state.least), count(state.greatest)});
+        sheet.ranges.push_back({state.name.value_or("?"), length_of(state.least), length_of(state.greatest)});
 }
 
 // Who is supervisor and signaller today.

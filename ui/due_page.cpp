@@ -216,7 +216,7 @@ void DuePage::draw_view(Sheet& sheet, const Box& paper)
                      paper.x, paper.y);
 }
 
-bool DuePage::draw(Sheet& sheet, double bottom)
+void DuePage::draw(Sheet& sheet, double bottom)
 {
     look();
     marks_.clear();
@@ -229,7 +229,6 @@ bool DuePage::draw(Sheet& sheet, double bottom)
     sheet.fill(paper, colours().sheet);
     sheet.frame(paper, thin_mm);
     draw_view(sheet, paper);
-    return head(sheet);
 }
 
 } // namespace cotter::ui

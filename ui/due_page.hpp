@@ -24,8 +24,8 @@ public:
     bool has_the_glass() const { return asks_.has_value(); } // while it is chosen how it is shown
     void ask(Sheet& sheet);
 
-    // Fills what is above `bottom`; true when the way ahead is asked for.
-    bool draw(Sheet& sheet, double bottom);
+    void draw(Sheet& sheet, double bottom); // fills what is above `bottom`
+    bool head(Sheet& sheet);                // its heading and buttons, then; true when the way ahead is asked for
 
 private:
     enum class View { section, list, calendar };
@@ -37,7 +37,6 @@ private:
     std::vector<std::string> values() const; // that may be shown alone
     void ask_view(Sheet& sheet);
     void ask_value(Sheet& sheet);
-    bool head(Sheet& sheet);
     void draw_view(Sheet& sheet, const Box& paper);
     void step(int by); // nearer or further
 

@@ -9,7 +9,7 @@ namespace cotter::ui {
 namespace {
 
 constexpr double side = 3, above = 1, least_wide = 30;
-constexpr std::size_t few = 4; // so many stand at the left with a width of their own; more share the row
+constexpr std::size_t in_their_own_width = 4; // so many stand at the left with a width of their own; more share the row
 
 double gap() { return std::max(side, at_desk().gap); }
 double foot_row_mm() { return at_desk().target + 0.8 + at_desk().gap; }
@@ -50,7 +50,7 @@ std::vector<Box> boxes(const Sheet& sheet, const std::vector<std::string>& butto
 {
     std::vector<Box> all;
     const double h = at_desk().target + 0.8;
-    if (buttons.size() > few) {
+    if (buttons.size() > in_their_own_width) {
         const std::size_t columns = columns_for_many(sheet, buttons.size());
         const auto n = static_cast<double>(columns);
         const double w = (sheet.width() - (n + 1) * gap()) / n;

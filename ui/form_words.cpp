@@ -1,5 +1,7 @@
 #include "form_words.hpp"
 
+#include "looks.hpp"
+
 #include "amounts.hpp"
 #include "field_unit.hpp"
 #include "register.hpp"

@@ -47,8 +47,13 @@ std::optional<std::size_t> NumberPad::draw(Sheet& sheet, const Words& words)
     sheet.fill({0, 0, sheet.width(), sheet.height()}, colours().ground);
     const PadPlace place = pad_place(sheet);
     const double x = pad_edge_mm;
-    const double head = sheet.wrapped({x, 8, place.text_w, 0}, Letter::heading, words.question, 3);
-    const double hint = sheet.wrapped({x, 11 + head, place.text_w, 0}, Letter::text, words.hint, 3, colours().second);
+    const double room = sheet.is_narrow() ? place.y - 35 : place.bottom - 80;
+    const bool plain = sheet.height_of(Letter::heading, words.question, place.text_w) +
+                           sheet.height_of(Letter::text, words.hint, place.text_w) >
+                       room;
+    const double head = sheet.wrapped({x, 8, place.text_w, 0}, {Letter::heading, plain}, words.question, 3);
+    const double hint =
+        sheet.wrapped({x, 11 + head, place.text_w, 0}, {Letter::text, plain}, words.hint, 3, colours().second);
     draw_typed(sheet, words, {x, 16 + head + hint, std::min(place.text_w, 90.0), 13});
     if (const auto key = digit_keys(sheet, place, words.point))
         *key == rub_out ? rub_out_last() : press(*key, words);

@@ -1,5 +1,8 @@
 #include "orders_page.hpp"
 
+#include "attachment_picture.hpp"
+#include "foot.hpp"
+
 #include "amounts.hpp"
 #include "finding_words.hpp"
 #include "title_block.hpp"
@@ -55,7 +58,7 @@ void OrdersPage::look()
     looked_of_ = of;
     const rules::Day today = outside_.hand("").day;
     orders_ = desk::orders(outside_.book);
-    if (page_ == Page::units && chosen_ < orders_.size())
+    if ((page_ == Page::units || page_ == Page::unit) && chosen_ < orders_.size())
         units_ = desk::units_for(outside_.book, orders_[chosen_], now, today);
     if (page_ == Page::weeks)
         weeks_ = desk::weeks_ahead(outside_.book, now, today, quarter);
@@ -109,7 +112,7 @@ ReadLine OrdersPage::line_of(const desk::OrderUnit& unit, const desk::Order& ord
             unit.label + (unit.model.empty() ? "" : " \u00b7 " + unit.model) +
                 (unit.setting.empty() ? "" : " \u00b7 " + say("set to {}", unit.setting)) +
                 (chosen ? " \u00b7 " + say("chosen") : ""),
-            says.empty() ? "Would do as it stands" : joined(says, " "), ""};
+            says.empty() ? "Would do as it stands" : joined(says, " "), "Draw"};
 }
 
 // Which state each pipe wants, model by model; said before the wagon leaves.
@@ -141,21 +144,112 @@ void OrdersPage::units(Sheet& sheet)
     for (ReadLine& each : lines_of(order))
         lines.push_back(std::move(each));
     lines.push_back({true, {}, "Units, as if sent today", ""});
+    const std::size_t before = lines.size();
     for (const desk::OrderUnit& each : units_)
         lines.push_back(line_of(each, order));
     const auto pressed = reading_.draw(sheet, order.id + ", " + hire_of(order), lines, {"Back"});
     if (pressed.button == "Back")
         go(Page::orders);
+    if (pressed.line && *pressed.line >= before) {
+        shown_ = *pressed.line - before;
+        page_ = Page::unit;
+        reading_.back_to_the_top();
+    }
+}
+
+namespace {
+
+// What is still to do, with the part of the unit that it is about.
+struct ToDo {
+    figures::Note::To to;
+    std::string words, more;
+};
+
+figures::Note::To part_of(rules::Code code)
+{
+    switch (row(code)) {
+    case rules::Row::setting: return figures::Note::To::hole;
+    case rules::Row::pipe:
+    case rules::Row::load: return figures::Note::To::pipe;
+    default: return figures::Note::To::head;
+    }
+}
+
+std::vector<ToDo> to_do(const desk::OrderUnit& unit, const words::Naming& naming)
+{
+    std::vector<ToDo> all;
+    if (!unit.headplate.empty())
+        all.push_back({figures::Note::To::head, unit.headplate, "Change it before the wagon leaves."});
+    for (const rules::Finding& each : unit.stops) {
+        const words::Sentence sentence = words::says(each, unit.question, naming);
+        all.push_back({part_of(each.code), sentence.headline,
+                       sentence.detail + ". " + words::in_language(std::string{words::clears(each.code)}) + "."});
+    }
+    return all;
+}
+
+} // namespace
+
+void OrdersPage::draw_unit(Sheet& sheet, const desk::OrderUnit& unit, const Box& box) const
+{
+    const rules::Item* item = rules::find_item(unit.question, rules::Role::attachment);
+    if (!item || !item->model) {
+        sheet.wrapped({box.x + 6, box.y + 10, box.w - 12, 0}, Letter::text,
+                      "Its model is not in this book, so it is not drawn.", 3);
+        return;
+    }
+    const std::string model = desk::doc(outside_.book, "unit", unit.unit).value("model", "");
+    auto picture = picture_of(desk::doc(outside_.book, "model", model), *item->model, unit.question);
+    const auto naming = [&](const std::string& id) { return desk::shown_name(outside_.book, id); };
+    int number = 0;
+    for (const ToDo& each : to_do(unit, naming))
+        if (++number <= 6)
+            picture.notes.push_back({each.to, std::to_string(number)});
+    sheet.figure(figures::attachment(picture, box.w - 8, box.h - 10), box.x + 4, box.y + 4);
+}
+
+// Drawn, with a number for each thing that is still to do, and beside it what.
+void OrdersPage::unit(Sheet& sheet)
+{
+    if (shown_ >= units_.size())
+        return go(Page::units);
+    const desk::OrderUnit& it = units_[shown_];
+    const std::vector<std::string> buttons{"Back"};
+    const Box area = begin_page(sheet, it.label + " \u00b7 " + it.model, buttons);
+    const bool narrow = sheet.is_narrow();
+    const Box left{area.x, area.y, narrow ? area.w : area.w * 0.45, narrow ? area.h * 0.45 : area.h};
+    const Box right{narrow ? area.x : left.w, narrow ? area.y + left.h : area.y, narrow ? area.w : area.w - left.w,
+                    narrow ? area.h - left.h : area.h};
+    draw_unit(sheet, it, left);
+    std::vector<ReadLine> lines;
+    int number = 0;
+    for (const ToDo& each : to_do(it, [&](const std::string& id) { return desk::shown_name(outside_.book, id); }))
+        lines.push_back(
+            {false, Sign::to_do, std::to_string(++number) + ". " + words::in_language(each.words), each.more});
+    if (lines.empty())
+        lines.push_back({false, Sign::in_order, "Would do as it stands", ""});
+    reading_.list(sheet, lines, right);
+    if (draw_foot(sheet, buttons) == "Back") {
+        page_ = Page::units;
+        reading_.back_to_the_top();
+    }
 }
 
 void OrdersPage::weeks(Sheet& sheet)
 {
     std::vector<ReadLine> lines;
-    for (const desk::Week& each : weeks_)
+    for (const desk::Week& each : weeks_) {
+        std::string models;
+        for (const desk::ModelWeek& of : each.models)
+            models +=
+                " " + (of.only > 0 ? say("{}: {} in date, {} orders that no other serves.",
+                                         desk::shown_name(outside_.book, of.model), of.in_date, of.only)
+                                   : say("{}: {} in date.", desk::shown_name(outside_.book, of.model), of.in_date));
         lines.push_back({false, each.is_short() ? std::optional{Sign::warning} : std::nullopt,
                          say("Week from {}", words::short_day(each.monday)),
                          say("Attachments in date to its end: {}. Wanted by orders: {}.", each.in_date, each.wanted) +
-                             (each.is_short() ? " " + say("Short: have one examined, or hire one in.") : "")});
+                             (each.is_short() ? " " + say("Short: have one examined, or hire one in.") : "") + models});
+    }
     const auto pressed = reading_.draw(sheet, "The coming quarter", lines, {"Back"});
     if (pressed.button == "Back")
         go(Page::orders);
@@ -172,6 +266,7 @@ bool OrdersPage::draw(Sheet& sheet)
     switch (page_) {
     case Page::orders: orders(sheet); break;
     case Page::units: units(sheet); break;
+    case Page::unit: unit(sheet); break;
     case Page::weeks: weeks(sheet); break;
     case Page::gone: break;
     }

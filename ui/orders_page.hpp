@@ -20,12 +20,14 @@ public:
     bool draw(Sheet& sheet); // false when it is left
 
 private:
-    enum class Page { orders, units, weeks, gone };
+    enum class Page { orders, units, unit, weeks, gone };
 
     void look(); // anew each minute, and when something was written
     void orders(Sheet& sheet);
     void units(Sheet& sheet);
+    void unit(Sheet& sheet);
     void weeks(Sheet& sheet);
+    void draw_unit(Sheet& sheet, const desk::OrderUnit& unit, const Box& box) const;
     void go(Page page);
     std::vector<ReadLine> lines_of(const desk::Order& order) const;
     ReadLine line_of(const desk::OrderUnit& unit, const desk::Order& order) const;
@@ -34,7 +36,7 @@ private:
     Page page_ = Page::orders;
     std::string looked_of_;
     std::vector<desk::Order> orders_;
-    std::size_t chosen_ = 0;
+    std::size_t chosen_ = 0, shown_ = 0; // of orders_, of units_
     std::vector<desk::OrderUnit> units_;
     std::vector<desk::Week> weeks_;
     ReadPage reading_;

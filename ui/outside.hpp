@@ -42,7 +42,8 @@ struct Outside {
     std::function<std::string()> notice = {};    // what the site should know of the device; "" for nothing
     std::function<void(const Looks&)> keep_looks = {}; // for the next start
     Photos photos = {};
-    Signing signing = {}; // the app's own (lock.hpp)
+    std::function<void()> keep_drawing = {}; // more is to be done than one frame has time for
+    Signing signing = {};                    // the app's own (lock.hpp)
 };
 
 // What a page was worked out from: the newest record, the minute, the language. Another one, and it is worked out anew.

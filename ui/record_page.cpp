@@ -32,9 +32,7 @@ const std::vector<Group>& groups()
         {"Something happened",
          "event, defect, stop",
          {"event", "event_looked", "event_assessed", "defect_found", "defect_cleared", "stop_lifted"}},
-        {"Units come and go",
-         "received, sent, returned",
-         {"received", "unloaded", "dispatched", "returned", "off_hire", "order"}},
+        {"Units come and go", "received, sent, returned", {"unloaded", "dispatched", "returned", "off_hire", "order"}},
         {"Papers and data",
          "reports, units, pipes, charts",
          {"examination_report", "interim_statement", "declaration", "unit", "pipe", "chart", "model", "check_sheet",
@@ -74,9 +72,9 @@ bool is_about_a_mark(const std::string& kind) { return kind == "trench_inspectio
 
 } // namespace
 
-RecordPage::RecordPage(const Outside& outside, std::string kind)
-    : outside_{outside},
-      was_given_kind_{!kind.empty()}, page_{kind.empty() ? Page::group : Page::about}, kind_{std::move(kind)}
+RecordPage::RecordPage(const Outside& outside, std::string kind, Json begun)
+    : outside_{outside}, was_given_kind_{!kind.empty()}, page_{kind.empty() ? Page::group : Page::about},
+      begun_(std::move(begun)), kind_{std::move(kind)}
 {
 }
 
@@ -101,7 +99,7 @@ void RecordPage::group(Sheet& sheet)
     for (const Group& each : groups())
         choice.options.push_back({each.words, each.more, std::nullopt});
     choice.options.push_back({"A unit has come", "plate, parts, evidence; or refused", std::nullopt});
-    choice.options.push_back({"Call the yard", "swap, breakdown, collect", std::nullopt});
+    choice.options.push_back({"Put right", "what was written wrong", std::nullopt});
     const auto pressed = ask(sheet, choice);
     if (!pressed)
         return;
@@ -109,7 +107,7 @@ void RecordPage::group(Sheet& sheet)
     if (*pressed == own)
         receive_.emplace(outside_, true);
     else if (*pressed == own + 1)
-        call_.emplace(outside_, true);
+        correct_.emplace(outside_);
     else if (*pressed > own)
         return go(Page::gone);
     else {
@@ -124,8 +122,12 @@ void RecordPage::choose_kind(Sheet& sheet)
     Choice choice{of.words, "", {}, false, "Back"};
     for (const char* each : of.kinds)
         choice.options.push_back({records::find_kind(each)->schema.at("title").get<std::string>(), "", std::nullopt});
-    if (group_ + 1 == groups().size())
-        choice.options.insert(choice.options.begin(), {"A pipe by tape", "no plate or note tells its size", std::nullopt});
+    const bool of_units = group_ == 2, of_papers = group_ == 3;
+    if (of_units)
+        choice.options.insert(choice.options.begin(), {"Call the yard", "swap, breakdown, collect", std::nullopt});
+    if (of_papers)
+        choice.options.insert(choice.options.begin(),
+                              {"A pipe by tape", "no plate or note tells its size", std::nullopt});
     const auto pressed = ask(sheet, choice);
     if (!pressed)
         return;
@@ -133,7 +135,10 @@ void RecordPage::choose_kind(Sheet& sheet)
         return go(Page::group);
     const std::size_t own = choice.options.size() - of.kinds.size();
     if (*pressed < own) {
-        tape_.emplace(outside_);
+        if (of_units)
+            call_.emplace(outside_, true);
+        else
+            tape_.emplace(outside_);
         return;
     }
     kind_ = of.kinds[*pressed - own];
@@ -164,7 +169,7 @@ void RecordPage::about(Sheet& sheet)
     const bool paper = is_paper_of_a_unit(kind_),
                may_be_new = !schema().contains("x-about-refers") && !is_about_a_mark(kind_) && !paper;
     const auto ids = known_things();
-    if (may_be_new && ids.empty()) {
+    if (may_be_new && (ids.empty() || !begun_.empty())) {
         about_ = kind_ + "-" + std::to_string(outside_.now().count());
         return go(Page::who);
     }
@@ -209,6 +214,7 @@ Json RecordPage::first_body() const
 {
     const std::string fact = fact_replaced_by(kind_);
     Json body = fields_of(schema(), fact.empty() ? Json::object() : desk::doc(outside_.book, fact, about_));
+    body.update(begun_);
     const Json& fields = schema().at("properties");
     if (fields.contains("site") && !body.contains("site"))
         body["site"] = desk::current_site(outside_.book);
@@ -276,8 +282,8 @@ bool RecordPage::draw_direct(Sheet& sheet)
             page.reset();
         return page.has_value();
     };
-    const bool was_open = receive_ || call_ || tape_;
-    draw(receive_), draw(call_), draw(tape_);
+    const bool was_open = receive_ || call_ || tape_ || correct_;
+    draw(receive_), draw(call_), draw(tape_), draw(correct_);
     return was_open;
 }
 

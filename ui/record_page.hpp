@@ -4,6 +4,7 @@
 
 #include "call_page.hpp"
 #include "choice.hpp"
+#include "correct_page.hpp"
 #include "form_page.hpp"
 #include "outside.hpp"
 #include "photo_page.hpp"
@@ -18,8 +19,8 @@ namespace cotter::ui {
 
 class RecordPage {
 public:
-    // `kind` "": it is chosen first.
-    RecordPage(const Outside& outside, std::string kind);
+    // `kind` "": it is chosen first. With `begun` it is a new thing, of which so much is known already.
+    RecordPage(const Outside& outside, std::string kind, records::Json begun = records::Json::object());
     bool draw(Sheet& sheet); // false when it is left or written
 
 private:
@@ -45,6 +46,7 @@ private:
     bool was_given_kind_;
     Page page_;
     std::size_t turned_ = 0, group_ = 0;
+    records::Json begun_;
     std::string kind_, about_, person_, unit_; // unit_: of whose paper this is
     std::optional<FormPage> form_;
     std::optional<PhotoPage> photo_;
@@ -52,6 +54,7 @@ private:
     std::optional<ReceivePage> receive_;
     std::optional<CallPage> call_;
     std::optional<TapePage> tape_;
+    std::optional<CorrectPage> correct_;
 };
 
 } // namespace cotter::ui

@@ -2,6 +2,8 @@
 
 #include "foot.hpp"
 
+#include "first_steps.hpp"
+
 #include "amounts.hpp"
 #include "local_time.hpp"
 #include "plan_in_force.hpp"
@@ -88,11 +90,18 @@ void Site::buttons(Sheet& sheet, Page now)
 
 void Site::due(Sheet& sheet)
 {
+    if (first_.has_the_glass())
+        return first_.draw_page(sheet);
+    if (!desk::is_begun(outside_.book)) {
+        first_.list(sheet, begin_page(sheet, "A new site begins", all_buttons));
+        buttons(sheet, Page::due);
+        return ui::draw(sheet, title_block(outside_, "SUPERVISOR", supervisor()));
+    }
     if (due_.has_the_glass())
         return due_.ask(sheet);
-    const bool is_ahead = due_.draw(sheet, sheet.height() - title_height(sheet) - foot_height(sheet, all_buttons));
-    buttons(sheet, Page::due);
-    if (is_ahead) {
+    due_.draw(sheet, sheet.height() - title_height(sheet) - foot_height(sheet, all_buttons));
+    buttons(sheet, Page::due); // first under the keyboard
+    if (due_.head(sheet)) {
         ahead_.emplace(outside_);
         go(Page::ahead);
     }

@@ -8,6 +8,7 @@
 #include "choice.hpp"
 #include "compare.hpp"
 #include "due_page.hpp"
+#include "first_steps_page.hpp"
 #include "laid_page.hpp"
 #include "outside.hpp"
 #include "plan_page.hpp"
@@ -28,7 +29,7 @@ namespace cotter::ui {
 
 class Site {
 public:
-    explicit Site(const Outside& outside) : outside_{outside}, due_{outside}, today_{outside} {}
+    explicit Site(const Outside& outside) : outside_{outside}, first_{outside}, due_{outside}, today_{outside} {}
     bool draw(Sheet& sheet); // false when the person goes back to the first screen
 
 private:
@@ -78,6 +79,7 @@ private:
     std::vector<records::Json> places() const; // of every plan in force
 
     const Outside& outside_;
+    FirstSteps first_;
     DuePage due_;
     Today today_;
     Page page_ = Page::due;

@@ -213,6 +213,7 @@ bool run_window(const Outside& outside, Door door, const WindowFacts& facts)
     Texture texture;
     Outside with = outside;
     with.texture = [&](const Picture& picture) { return texture.show(picture); };
+    with.keep_drawing = [&] { events.redraw.woken(); };
     with.photos.found = [&] {
         std::vector<std::string> all = events.dropped;
         for (const std::string& each : outside.photos.found ? outside.photos.found() : std::vector<std::string>{})

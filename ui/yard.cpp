@@ -62,26 +62,32 @@ void draw_line(Sheet& sheet, const desk::BoardRow& row, const records::Book& boo
 
 } // namespace
 
+// The first moment is enough for most fleets; a great one is worked out between frames.
 void Yard::list(Sheet& sheet, const Box& area)
 {
-    const rules::Instant now = outside_.now();
-    const std::string of = looked_at(outside_);
-    if (of != rows_of_)
-        rows_ = desk::board(outside_.book, now, outside_.hand("").day);
-    rows_of_ = of;
+    constexpr double at_once = 300, a_frame = 2; // ms
+    const std::size_t before = rows_.known();
+    rows_.look();
+    rows_.work(rows_.known() == 0 || before == 0 ? at_once : a_frame);
     const double line_mm = height_of_line(sheet);
-    touch_scroll(scroll_, sheet.theme(), area, sheet.theme().px(line_mm * static_cast<double>(rows_.size()) - area.h));
+    touch_scroll(scroll_, sheet.theme(), area, sheet.theme().px(line_mm * static_cast<double>(rows_.count()) - area.h));
     const double top = area.y - static_cast<double>(scroll_.at) / sheet.theme().px_per_mm();
     const auto first = static_cast<std::size_t>(std::max(0.0, (area.y - top) / line_mm));
-    for (std::size_t i = first; i < rows_.size(); ++i) {
+    for (std::size_t i = first; i < rows_.count(); ++i) {
         const double y = top + line_mm * static_cast<double>(i);
         if (y > area.y + area.h)
             break;
-        draw_line(sheet, rows_[i], outside_.book, y);
+        draw_line(sheet, rows_.row(i), outside_.book, y);
     }
-    if (rows_.empty())
+    if (rows_.count() == 0)
         sheet.wrapped({14, area.y + 12, sheet.width() - 20, 0}, Letter::text,
-                      "No unit is in the book yet. Record one with its report first.", 2);
+                      "No unit is in the book yet. Write down a site and a unit first: Record, Papers and data.", 3);
+}
+
+std::string Yard::heading() const
+{
+    return rows_.is_working() ? say("Read: {} of {} units", rows_.known(), rows_.count())
+                              : say("Units, papers, settings");
 }
 
 // The page that was opened from here has the glass until it is left.
@@ -105,8 +111,10 @@ bool Yard::draw(Sheet& sheet)
     }
     if (draw_page(sheet))
         return true;
-    const std::vector<std::string> buttons{"Orders", "Calls", "Examined", "Returned", "This day", "Leave"};
-    const Box area = begin_page(sheet, "Units, papers, settings", buttons);
+    std::vector<std::string> buttons{"Orders", "Calls", "Examined", "Returned", "Record", "This day", "Leave"};
+    if (rows_.is_working())
+        buttons.insert(buttons.begin(), "Stop reading");
+    const Box area = begin_page(sheet, heading(), buttons);
     sheet.clip(area);
     list(sheet, area);
     sheet.clip_no_more();
@@ -119,6 +127,10 @@ bool Yard::draw(Sheet& sheet)
         record_.emplace(outside_, "examination_report");
     if (pressed == "Returned")
         record_.emplace(outside_, "returned");
+    if (pressed == "Record")
+        record_.emplace(outside_, "");
+    if (pressed == "Stop reading")
+        rows_.stop();
     shows_today_ = pressed == "This day";
     ui::draw(sheet, title_block(outside_, "DESK", ""));
     return pressed != "Leave";

@@ -2,7 +2,7 @@
 
 // Yard: every unit with its setting, evidence and latest date; the orders.
 
-#include "board.hpp"
+#include "fleet_rows.hpp"
 #include "orders_page.hpp"
 #include "outside.hpp"
 #include "record_page.hpp"
@@ -19,22 +19,22 @@ namespace cotter::ui {
 
 class Yard {
 public:
-    explicit Yard(const Outside& outside) : outside_{outside}, today_{outside} {}
+    explicit Yard(const Outside& outside) : outside_{outside}, rows_{outside}, today_{outside} {}
     bool draw(Sheet& sheet); // false when the person goes back to the first screen
 
 private:
     void list(Sheet& sheet, const Box& area);
     bool draw_page(Sheet& sheet);
+    std::string heading() const;
 
     const Outside& outside_;
+    FleetRows rows_;
     Today today_;
     bool shows_today_ = false;
     std::optional<OrdersPage> orders_;
     std::optional<YardCalls> calls_;
     std::optional<RecordPage> record_;
     TouchScroll scroll_;
-    std::vector<desk::BoardRow> rows_;
-    std::string rows_of_;
 };
 
 } // namespace cotter::ui

@@ -36,7 +36,9 @@ std::string setting_of(const Book& book, const std::string& unit)
     return standing.disputed ? "disputed" : standing.state.value_or("");
 }
 
-BoardRow row_of(const Book& book, const std::string& unit, Instant now, Day day)
+} // namespace
+
+BoardRow board_row(const Book& book, const std::string& unit, Instant now, Day day)
 {
     const Json it = doc(book, "unit", unit);
     BoardRow row{unit,
@@ -62,6 +64,13 @@ BoardRow row_of(const Book& book, const std::string& unit, Instant now, Day day)
             row.findings.push_back(finding);
     return row;
 }
+
+bool comes_before(const BoardRow& a, const BoardRow& b)
+{
+    return std::tie(a.latest, a.label) < std::tie(b.latest, b.label);
+}
+
+namespace {
 
 Json codes(const BoardRow& row, Weight wanted)
 {
@@ -90,10 +99,8 @@ std::vector<BoardRow> board(const Book& book, Instant now, Day day)
 {
     std::vector<BoardRow> rows;
     for (const auto& fact : book.facts("unit"))
-        rows.push_back(row_of(book, fact.key.key, now, day));
-    std::sort(rows.begin(), rows.end(), [](const BoardRow& a, const BoardRow& b) {
-        return std::tie(a.latest, a.label) < std::tie(b.latest, b.label);
-    });
+        rows.push_back(board_row(book, fact.key.key, now, day));
+    std::sort(rows.begin(), rows.end(), comes_before);
     return rows;
 }
 

@@ -24,6 +24,10 @@ struct BoardRow {
     bool scrapped() const; // nothing falls due for it any more
 };
 
+// One unit's.
+BoardRow board_row(const Book& book, const std::string& unit, rules::Instant now, rules::Day day);
+bool comes_before(const BoardRow& a, const BoardRow& b); // on the board
+
 // By latest date, those without one first, then by label.
 std::vector<BoardRow> board(const Book& book, rules::Instant now, rules::Day day);
 

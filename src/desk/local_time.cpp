@@ -64,4 +64,11 @@ std::string to_string(rules::Instant at)
     return rules::to_string(rules::utc_day(at)) + clock;
 }
 
+std::string zone_here()
+try {
+    return date::current_zone()->name();
+} catch (const std::exception&) {
+    return "UTC";
+}
+
 } // namespace cotter::desk

@@ -11,6 +11,8 @@
 
 namespace cotter::desk {
 
+std::string zone_here(); // this device's time zone, "Europe/London"; "UTC" where it has none
+
 // The first instant of 2038: Debian's zone data end before it.
 inline constexpr rules::Instant end_of_zone_data{2145916800};
 

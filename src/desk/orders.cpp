@@ -8,6 +8,7 @@
 #include "standing.hpp"
 
 #include <algorithm>
+#include <map>
 #include <tuple>
 
 namespace cotter::desk {
@@ -151,20 +152,71 @@ bool needs_two_states(const std::vector<PipeNeeds>& needs)
     });
 }
 
+namespace {
+
+bool is_in(const Order& order, const Week& week)
+{
+    return order.first_use && *order.first_use <= week.monday + date::days{6} &&
+           (!order.end || week.monday <= *order.end);
+}
+
+// Models of which units are there, and for each order those that serve all of its sizes.
+struct Fleet {
+    std::vector<std::string> models;
+    std::map<std::string, std::vector<std::string>> serving; // by order
+
+    Fleet(const Book& book, const std::vector<Order>& orders, const std::vector<BoardRow>& rows)
+    {
+        for (const BoardRow& row : rows)
+            if (const std::string model = doc(book, "unit", row.unit).value("model", "");
+                row.kind == "attachment" && !row.scrapped() && !model.empty() &&
+                std::find(models.begin(), models.end(), model) == models.end())
+                models.push_back(model);
+        for (const Order& order : orders)
+            for (const std::string& model : models)
+                if (const auto needs = needs_of(book, order, model);
+                    !needs.empty() &&
+                    std::none_of(needs.begin(), needs.end(), [](const PipeNeeds& each) { return each.states.empty(); }))
+                    serving[order.id].push_back(model);
+    }
+
+    bool only_by(const std::string& model, const Order& order) const
+    {
+        const auto found = serving.find(order.id);
+        return found != serving.end() && found->second.size() == 1 && found->second.front() == model;
+    }
+};
+
+} // namespace
+
 std::vector<Week> weeks_ahead(const Book& book, Instant now, Day today, int count)
 {
     const std::vector<Order> wanted = orders(book);
     const std::vector<BoardRow> rows = board(book, now, today);
+    const Fleet fleet{book, wanted, rows};
+    const auto is_in_date = [](const BoardRow& row, Day sunday) {
+        return row.kind == "attachment" && !row.scrapped() && row.latest && sunday <= *row.latest;
+    };
     std::vector<Week> weeks;
     Week week{today - (date::weekday{today} - date::Monday), 0, 0};
     for (int i = 0; i < count; ++i, week.monday += date::days{7}) {
         const Day sunday = week.monday + date::days{6};
-        week.wanted = static_cast<int>(std::count_if(wanted.begin(), wanted.end(), [&](const Order& each) {
-            return each.first_use && *each.first_use <= sunday && (!each.end || week.monday <= *each.end);
-        }));
-        week.in_date = static_cast<int>(std::count_if(rows.begin(), rows.end(), [&](const BoardRow& row) {
-            return row.kind == "attachment" && !row.scrapped() && row.latest && sunday <= *row.latest;
-        }));
+        week.wanted = static_cast<int>(
+            std::count_if(wanted.begin(), wanted.end(), [&](const Order& each) { return is_in(each, week); }));
+        week.in_date = static_cast<int>(
+            std::count_if(rows.begin(), rows.end(), [&](const BoardRow& row) { return is_in_date(row, sunday); }));
+        week.models.clear();
+        for (const std::string& model : fleet.models)
+            week.models.push_back(
+                {model,
+                 static_cast<int>(std::count_if(rows.begin(), rows.end(),
+                                                [&](const BoardRow& row) {
+                                                    return is_in_date(row, sunday) &&
+                                                           doc(book, "unit", row.unit).value("model", "") == model;
+                                                })),
+                 static_cast<int>(std::count_if(wanted.begin(), wanted.end(), [&](const Order& each) {
+                     return is_in(each, week) && fleet.only_by(model, each);
+                 }))});
         weeks.push_back(week);
     }
     return weeks;

@@ -6,6 +6,7 @@
 
 #include "decide.hpp"
 
+#include <algorithm>
 #include <optional>
 #include <string>
 #include <vector>
@@ -45,11 +46,23 @@ std::vector<PipeNeeds> needs_of(const Book& book, const Order& order, const std:
 // No state of the model serves all of the order's pipes: it is moved on site, or two units are sent.
 bool needs_two_states(const std::vector<PipeNeeds>& needs);
 
+// Of one model in a week: how many are in date to its end, and how many orders no other model would serve.
+struct ModelWeek {
+    std::string model;
+    int in_date = 0, only = 0;
+    bool is_short() const { return only > in_date; }
+};
+
 // A week from Monday: how many orders want an attachment in it, and how many are in date to its end.
 struct Week {
     rules::Day monday;
     int wanted = 0, in_date = 0;
-    bool is_short() const { return wanted > in_date; }
+    std::vector<ModelWeek> models = {};
+    bool is_short() const
+    {
+        return wanted > in_date ||
+               std::any_of(models.begin(), models.end(), [](const auto& m) { return m.is_short(); });
+    }
 };
 std::vector<Week> weeks_ahead(const Book& book, rules::Instant now, rules::Day today, int count);
 

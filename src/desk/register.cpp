@@ -62,10 +62,7 @@ std::string label_of(const Book& book, const std::string& unit)
 {
     const Json mine = doc(book, "unit", unit);
     const std::string tag = mine.value("tag", unit);
-    const auto units = book.facts("unit");
-    const auto same = std::count_if(units.begin(), units.end(),
-                                    [&](const records::Fact& each) { return each.doc.value("tag", "") == tag; });
-    return same > 1 ? tag + " (" + mine.value("owner_firm", "") + ")" : tag;
+    return book.units_with_tag(tag) > 1 ? tag + " (" + mine.value("owner_firm", "") + ")" : tag;
 }
 
 std::string shown_name(const Book& book, const std::string& id)

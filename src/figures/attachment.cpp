@@ -127,13 +127,42 @@ void add_state(Figure& figure, const View& view, const StatePlace& state, double
     figure.add(Label{{at.x + radius * 1.55 + 3.4, at.y + 1.4}, state.name, Align::left, 2.8});
 }
 
+Point target_of(const Note& note, const AttachmentPicture& picture, const View& view, const Bounds& bounds)
+{
+    switch (note.to) {
+    case Note::To::head: return view.at({0, bounds.top + (bounds.bottom - bounds.top) * 0.04});
+    case Note::To::pipe: return view.at({-picture.barrel / 2 * 0.7, picture.barrel / 2 * 0.7});
+    case Note::To::hole:
+        for (const StatePlace& each : picture.states)
+            if (each.stands)
+                return view.at(each.at);
+        return view.at(picture.states.empty() ? Point{} : picture.states.front().at);
+    }
+    return view.at({});
+}
+
+void add_notes(Figure& figure, const View& view, const AttachmentPicture& picture, const Bounds& bounds)
+{
+    constexpr double radius = 3.6, step = 12;
+    double y = radius + 1;
+    for (const Note& note : picture.notes) {
+        const Point at{radius + 1, y}, to = target_of(note, picture, view, bounds);
+        figure.add(Line{{at.x + radius, at.y}, to, Pen::thin});
+        figure.add(Circle{to, 0.7, Pen::thin, Fill::ink});
+        figure.add(Circle{at, radius, Pen::thick, Fill::paper});
+        figure.add(Label{{at.x, at.y + capital / 2}, note.number, Align::centre, capital});
+        y += step;
+    }
+}
+
 } // namespace
 
 Figure attachment(const AttachmentPicture& picture, double width, double height)
 {
     Figure figure{width, height, {}};
     const auto outlines = all_outlines(picture);
-    const View view = fitted(bounds_of(picture, outlines), width, height);
+    const Bounds bounds = bounds_of(picture, outlines);
+    const View view = fitted(bounds, width, height);
     if (picture.barrel > 0)
         add_pipe(figure, view, picture);
     for (const auto& points : outlines) {
@@ -146,6 +175,7 @@ Figure attachment(const AttachmentPicture& picture, double width, double height)
         add_state(figure, view, state, hole_radius(view, picture.states));
     if (picture.barrel > 0)
         add_diameter(figure, view, picture);
+    add_notes(figure, view, picture, bounds);
     return figure;
 }
 

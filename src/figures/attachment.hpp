@@ -20,11 +20,18 @@ struct StatePlace {
     bool stands = false, wanted = false;
 };
 
+// A number in a circle with a leader to a part of it.
+struct Note {
+    enum class To { hole, head, pipe } to;
+    std::string number;
+};
+
 struct AttachmentPicture {
     std::vector<Outline> outlines;
     std::vector<StatePlace> states;
     double barrel = 0, bore = 0; // mm; 0: no pipe
     double middle_barrel = 0;    // for which the outlines are given
+    std::vector<Note> notes;     // at the left, from the top
 };
 
 // The attachment to scale with the pipe in it, its states, the one that stands (a pin in it) and the one that is

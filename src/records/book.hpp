@@ -55,6 +55,10 @@ public:
     virtual std::vector<Fact> facts(const std::string& kind) const = 0;
     virtual std::vector<Fact> facts_about(const std::string& kind, const std::string& about) const = 0;
 
+    // Keys of a kind's facts in order, without reading them; and how many units have a tag.
+    virtual std::vector<std::string> keys(const std::string& kind) const;
+    virtual std::size_t units_with_tag(const std::string& tag) const;
+
     // A private value; nothing if it was removed or never given.
     virtual std::optional<std::string> private_value(const std::string& subject, const std::string& field) const = 0;
 

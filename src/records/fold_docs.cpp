@@ -80,6 +80,13 @@ void fill_newest(Fact& fact, const Said& said)
     fact.doc["by"] = said.back().entry.who;
 }
 
+// Listed by its tag, which two firms may use.
+void fill_unit(Fact& fact, const Said& said)
+{
+    fill_newest(fact, said);
+    fact.about.push_back("tag " + fact.doc.value("tag", ""));
+}
+
 void fill_without_answer(Fact& fact, const Said& said)
 {
     fill_newest(fact, said);
@@ -379,6 +386,7 @@ void fill(Fact& fact, const Said& said)
                                                                              {"whereabouts", fill_whereabouts},
                                                                              {"clock", fill_clock},
                                                                              {"call", fill_call},
+                                                                             {"unit", fill_unit},
                                                                              {"defect", fill_defect},
                                                                              {"pin", fill_pin},
                                                                              {"page", fill_pages},

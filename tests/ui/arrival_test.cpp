@@ -179,7 +179,8 @@ TEST_CASE("the photo of a report that is seen at the gate is its copy here")
     sefton.by = "sefton";
     sefton.at = *desk::parse_instant("2026-11-25T07:50:00Z");
     sefton.day = *rules::parse_day("2026-11-25");
-    desk::write(sample.store(), {desk::entry(sefton, "dispatched", unit, {{"purpose", "repair"}, {"to", "thorl-yard"}})});
+    desk::write(sample.store(),
+                {desk::entry(sefton, "dispatched", unit, {{"purpose", "repair"}, {"to", "thorl-yard"}})});
     const db::Files files{sample.path()};
     Rig rig{sample.store(), ui::Door::site};
     rig.photos.found = [] { return std::vector<std::string>{"/stick/report.jpg"}; };
@@ -210,6 +211,7 @@ TEST_CASE("a call is answered in the Yard, and is open no more")
     {
         Rig rig{sample.store(), ui::Door::site};
         rig.tap("Record");
+        rig.tap("Units come and go");
         rig.tap("Call the yard");
         rig.tap("CL-02");
         rig.tap("Breakdown");
@@ -266,9 +268,10 @@ TEST_CASE("a knock is reported with a photo, and without one it is not lost")
         rig.photos.found = [] { return std::vector<std::string>{"/stick/p.jpg"}; };
         rig.photos.bytes = [](const std::string&) { return std::optional{jpeg(80, 60)}; };
         rig.photos.keep = [](const std::string& bytes) { return records::sha256(bytes); };
-        for (const std::string& next : {std::string{"I. Farrow (invented)"}, std::string{"EX-21"}, std::string{"Mark B"},
-                                        sample.store().fact("pipe", "sk-600")->doc.value("name", ""),
-                                        std::string{"hole 2"}, std::string{"Report"}, std::string{"Knock"}})
+        for (const std::string& next :
+             {std::string{"I. Farrow (invented)"}, std::string{"EX-21"}, std::string{"Mark B"},
+              sample.store().fact("pipe", "sk-600")->doc.value("name", ""), std::string{"hole 2"},
+              std::string{"Report"}, std::string{"Knock"}})
             rig.tap(next);
         rig.tap("CL-02");
         rig.tap(with ? "p.jpg" : "Without");

@@ -4,6 +4,8 @@
 
 #include <doctest/doctest.h>
 
+#include <fstream>
+
 using namespace cotter;
 
 namespace {
@@ -33,6 +35,12 @@ TEST_CASE("every letter size has every character that a sentence or the sample's
     for (const char* kind : {"site", "model", "unit", "pipe", "chart", "check_sheet", "plan", "person"})
         for (const auto& fact : sample.store().facts(kind))
             add_texts(fact.doc, all);
+    for (const char* catalogue : {"pl", "ro"}) {
+        std::ifstream in{std::string{COTTER_SOURCE "/src/words/languages/"} + catalogue + ".po"};
+        REQUIRE(in);
+        all += std::string{std::istreambuf_iterator<char>{in}, {}};
+    }
+    std::erase(all, '\n');
     for (const auto letter : {ui::Letter::heading, ui::Letter::bold, ui::Letter::text, ui::Letter::second,
                               ui::Letter::small, ui::Letter::drawing}) {
         CAPTURE(static_cast<int>(letter));
@@ -44,7 +52,12 @@ TEST_CASE("the verdict's size has the letters of its verdicts, and another is mi
 {
     tests::SampleBook sample;
     tests::Rig rig{sample.store(), ui::Door::none};
-    CHECK(ui::missing_characters(rig.theme().face(ui::Letter::verdict), "MAY LIFT DO NOT LIFT LOAD UP") == "");
+    for (const auto language : words::languages) {
+        ui::set_looks({false, 100, language});
+        for (const char* verdict : {"MAY LIFT", "DO NOT LIFT", "LOAD UP"})
+            CHECK(ui::missing_characters(rig.theme().face(ui::Letter::verdict), words::in_language(verdict)) == "");
+        CHECK((language == words::Language::english) == (words::in_language("MAY LIFT") == "MAY LIFT"));
+    }
     CHECK(ui::missing_characters(rig.theme().face(ui::Letter::verdict), "a") == "a");
 }
 

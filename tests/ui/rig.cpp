@@ -147,6 +147,16 @@ bool Rig::shows(const std::string& words) const
     return all.find(words) != std::string::npos;
 }
 
+const ui::Seen& Rig::wanted(const std::string& words) const
+{
+    if (const ui::Seen* found = target(words))
+        return *found;
+    std::string there;
+    for (const ui::Seen& each : seen_)
+        there += (there.empty() ? "" : each.target ? " | " : " ") + each.text;
+    throw std::runtime_error{"not on the screen: " + words + "; there is: " + there};
+}
+
 const ui::Seen* Rig::target(const std::string& words) const
 {
     for (const ui::Seen& each : seen_)
@@ -191,18 +201,14 @@ void Rig::key(ImGuiKey key)
 
 void Rig::tap(const std::string& words)
 {
-    const ui::Seen* found = target(words);
-    if (!found)
-        throw std::runtime_error{"not on the screen: " + words};
+    const ui::Seen* found = &wanted(words);
     const float x = found->x + found->w / 2, y = found->y + found->h / 2;
     press(x, y, y);
 }
 
 void Rig::hold(const std::string& words)
 {
-    const ui::Seen* found = target(words);
-    if (!found)
-        throw std::runtime_error{"not on the screen: " + words};
+    const ui::Seen* found = &wanted(words);
     ImGuiIO& io = ImGui::GetIO();
     ui::feed_pointer(io, {found->x + found->w / 2, found->y + found->h / 2});
     frame();
@@ -220,9 +226,7 @@ void Rig::hold(const std::string& words)
 
 void Rig::drag(const std::string& words, float px)
 {
-    const ui::Seen* found = target(words);
-    if (!found)
-        throw std::runtime_error{"not on the screen: " + words};
+    const ui::Seen* found = &wanted(words);
     const float x = found->x + found->w / 2, y = found->y + found->h / 4;
     press(x, y, y + px);
 }

@@ -75,6 +75,7 @@ public:
     rules::Instant now{0}; // the clock of the screens; a minute goes by with each tap
 
 private:
+    const ui::Seen& wanted(const std::string& words) const; // throws if it is not on the screen
     void press(float x, float y, float to_y);
 
     Glass glass_;

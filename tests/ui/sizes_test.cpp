@@ -307,6 +307,90 @@ TEST_CASE("Site and Yard have targets of 10 mm, 2 mm apart, and no text is clipp
     check_everywhere(yard, ui::bare, "yard");
 }
 
+TEST_CASE("what else Site has, and this glass, keep to their sizes, and no text is clipped")
+{
+    SampleBook sample;
+    {
+        Rig rig{sample.store(), ui::Door::site};
+        for (const char* next : {"View",
+                                 "As a list",
+                                 "View",
+                                 "As a calendar",
+                                 "Further",
+                                 "View",
+                                 "One kind",
+                                 "sling",
+                                 "View",
+                                 "Everything",
+                                 "Record",
+                                 "A unit has come",
+                                 "O. Hallam (invented)",
+                                 "ST-12",
+                                 "1",
+                                 "Go on",
+                                 "It says so",
+                                 "It is here",
+                                 "It is here",
+                                 "Yes, seen",
+                                 "Without",
+                                 "Not to be used",
+                                 "Other words",
+                                 "Back",
+                                 "plate cannot be read",
+                                 "No",
+                                 "Understood",
+                                 "Units come and go",
+                                 "Call the yard",
+                                 "CL-02",
+                                 "Collect",
+                                 "work is finished",
+                                 "O. Hallam (invented)",
+                                 "Understood",
+                                 "Back",
+                                 "Put right",
+                                 "Put right",
+                                 "It is void",
+                                 "typed wrong",
+                                 "Back",
+                                 "Back",
+                                 "Back",
+                                 "Back",
+                                 "Papers and data",
+                                 "A pipe by tape",
+                                 "O. Hallam (invented)",
+                                 "Back",
+                                 "Back"}) {
+            if (!rig.target(next))
+                continue; // not every unit has the same parts
+            rig.tap(next);
+            check_everywhere(rig, ui::bare, std::string{"Site, "} + next);
+        }
+    }
+    Rig rig{sample.store(), ui::Door::none};
+    check_everywhere(rig, ui::glove, "first screen");
+    rig.tap("This glass");
+    check_everywhere(rig, ui::glove, "this glass");
+}
+
+TEST_CASE("what else the Yard has, and a book just begun, keep to their sizes, and no text is clipped")
+{
+    SampleBook sample;
+    {
+        Rig rig{sample.store(), ui::Door::yard};
+        for (const char* next : {"Orders", "Units", "Draw", "Back", "Back", "Weeks", "Back", "Back", "Calls", "Back",
+                                 "Examined", "CL-02", "K. Sefton (invented)", "Day of the examination", "Take it"}) {
+            if (!rig.target(next))
+                continue; // the orders' page stays where a record was begun
+            rig.tap(next);
+            check_everywhere(rig, ui::bare, std::string{"Yard, "} + next);
+        }
+    }
+    const auto folder = sample.path().parent_path() / "empty";
+    auto empty = db::Store::make(folder / "book.db", {"a device", true, rules::Instant{1795590000}, rules::Day{}});
+    Rig rig{*empty, ui::Door::site};
+    check_everywhere(rig, ui::bare, "a new site");
+}
+
 TEST_CASE("no label of the due board lies on another")
 {
     SampleBook sample;

@@ -1,0 +1,172 @@
+#include "correct_page.hpp"
+
+#include "form_words.hpp"
+#include "title_block.hpp"
+
+#include "amounts.hpp"
+#include "kinds.hpp"
+#include "local_time.hpp"
+#include "written.hpp"
+
+namespace cotter::ui {
+
+using records::Json;
+
+namespace {
+
+constexpr std::size_t shown = 60;
+const std::vector<const char*> reasons_to_correct{"typed wrong", "meant for another one", "it did not happen",
+                                                  "seen wrong", "written twice"};
+
+// What the program writes of itself, or what only its own person sets, is not put right here.
+bool may_be_corrected(const std::string& kind)
+{
+    const records::Kind* found = records::find_kind(kind);
+    return found && kind != "correction" && kind != "device" && !found->schema.contains("x-program");
+}
+
+} // namespace
+
+void CorrectPage::go(Page page)
+{
+    page_ = page;
+    turned_ = 0;
+}
+
+std::optional<std::size_t> CorrectPage::ask(Sheet& sheet, const Choice& choice)
+{
+    const auto pressed = ui::draw(sheet, choice, turned_);
+    ui::draw(sheet, title_block(outside_, "PUTS RIGHT", ""));
+    return pressed;
+}
+
+std::string CorrectPage::name_of_record(const records::Record& record) const
+{
+    const auto& e = record.entry;
+    return words::in_language(records::find_kind(e.kind)->schema.value("title", e.kind)) + ": " +
+           desk::shown_name(outside_.book, e.about);
+}
+
+void CorrectPage::look()
+{
+    const std::string of = looked_at(outside_);
+    if (of == looked_of_)
+        return;
+    looked_of_ = of;
+    newest_.clear();
+    lines_.clear();
+    const std::string zone = desk::zone_of(outside_.book, desk::current_site(outside_.book));
+    for (const auto& each : outside_.book.newest("", shown)) {
+        const auto& e = each.entry;
+        if (!may_be_corrected(e.kind))
+            continue;
+        newest_.push_back(each);
+        lines_.push_back({false, std::nullopt, name_of_record(each),
+                          desk::shown_name(outside_.book, e.who) + ", " +
+                              words::short_day(desk::local_day(e.at, zone)) + " " +
+                              words::clock_time(desk::local_minutes(e.at, zone)) + " \u00b7 " +
+                              value_in_words(outside_.book, records::find_kind(e.kind)->schema, "", e.body),
+                          "Put right"});
+    }
+    if (lines_.empty())
+        lines_.push_back(
+            {false, std::nullopt, "Nothing is written yet", "What is written stands here, the newest first."});
+}
+
+void CorrectPage::list(Sheet& sheet)
+{
+    look();
+    const auto pressed = reading_.draw(sheet, "Written last", lines_, {"Back"});
+    ui::draw(sheet, title_block(outside_, "READ ONLY", ""));
+    if (pressed.button == "Back")
+        return go(Page::gone);
+    if (!pressed.line || *pressed.line >= newest_.size())
+        return;
+    old_ = newest_[*pressed.line];
+    go(Page::how);
+}
+
+void CorrectPage::how(Sheet& sheet)
+{
+    const auto pressed = ask(sheet, {"How is it put right?",
+                                     name_of_record(*old_),
+                                     {{"It says something else", "what was typed or seen wrong", std::nullopt},
+                                      {"It is void", "it says nothing any more", std::nullopt}},
+                                     true,
+                                     "Back"});
+    if (!pressed)
+        return;
+    if (*pressed == 2)
+        return go(Page::list);
+    is_void_ = *pressed == 1;
+    why_.emplace(outside_, "Why?", reasons_to_correct, true);
+    if (is_void_)
+        return go(Page::why);
+    const Json& schema = records::find_kind(old_->entry.kind)->schema;
+    form_.emplace(outside_, schema.at("title").get<std::string>(), schema, old_->entry.body, "Go on");
+    go(Page::form);
+}
+
+void CorrectPage::form(Sheet& sheet)
+{
+    const auto left = form_->draw(sheet, "");
+    if (left != FormPage::Left::nothing)
+        go(left == FormPage::Left::done ? Page::why : Page::how);
+}
+
+void CorrectPage::why(Sheet& sheet)
+{
+    const auto left = why_->draw(sheet, "");
+    if (left != Phrases::Left::nothing)
+        go(left == Phrases::Left::said ? Page::who : Page::how);
+}
+
+void CorrectPage::who(Sheet& sheet)
+{
+    const auto people = outside_.book.facts("person");
+    Choice choice{"Who puts it right?", "", {}, false, "Back"};
+    for (const auto& each : people)
+        choice.options.push_back({desk::shown_name(outside_.book, each.key.key), "", std::nullopt});
+    const auto pressed = ask(sheet, choice);
+    if (!pressed)
+        return;
+    if (*pressed == people.size())
+        return go(Page::why);
+    outside_.signing.once(people[*pressed].key.key, [this, person = people[*pressed].key.key] { write(person); });
+}
+
+// Who may not is told so, and the page stays.
+void CorrectPage::write(const std::string& person)
+{
+    Json body{{"corrects", old_->hash}, {"why", why_->said()}};
+    if (is_void_)
+        body["void"] = true;
+    else
+        body["body"] = form_->body();
+    go(Page::who);
+    desk::write(outside_.book, {desk::entry(outside_.hand(person), "correction", old_->entry.about, std::move(body))});
+    go(Page::done);
+}
+
+bool CorrectPage::draw(Sheet& sheet)
+{
+    switch (page_) {
+    case Page::list: list(sheet); break;
+    case Page::how: how(sheet); break;
+    case Page::form: form(sheet); break;
+    case Page::why: why(sheet); break;
+    case Page::who: who(sheet); break;
+    case Page::done:
+        if (ask(sheet, {"It is put right",
+                        "The older record stays in the book, with who put it right and why.",
+                        {{"Understood", "", std::nullopt}},
+                        false,
+                        ""}))
+            go(Page::list);
+        break;
+    case Page::gone: break;
+    }
+    return page_ != Page::gone;
+}
+
+} // namespace cotter::ui

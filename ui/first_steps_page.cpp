@@ -1,0 +1,107 @@
+#include "first_steps_page.hpp"
+
+#include "people.hpp"
+
+#include "entitled.hpp"
+#include "written.hpp"
+
+namespace cotter::ui {
+
+using Kind = desk::FirstStep::Kind;
+
+namespace {
+
+struct Said {
+    const char *words, *more;
+};
+
+Said said_of(Kind kind)
+{
+    switch (kind) {
+    case Kind::admit:
+        return {"This site, and who runs it", "A site manager or an appointed person, who admits the others."};
+    case Kind::sheets:
+        return {"Check sheets to begin with", "Five items each; your own and the makers' take their place later."};
+    case Kind::machine: return {"The machine", "Tag, owner, serial."};
+    case Kind::attachment: return {"The attachment", "Tag, owner, serial, as on its plate."};
+    case Kind::couple: return {"What hangs on what", "The attachment is coupled to the machine."};
+    case Kind::operator_: return {"Who is on the levers", "An operator, familiarised on machine and attachment."};
+    }
+    return {"", ""};
+}
+
+} // namespace
+
+void FirstSteps::admit()
+{
+    const auto able = desk::who_may_admit(outside_.book);
+    if (able.empty()) {
+        admitting_.emplace(outside_, "");
+        return;
+    }
+    outside_.signing.in(able.front(), [this, by = able.front()] { admitting_.emplace(outside_, by); });
+}
+
+// Signed by one who may; where nobody may, somebody is admitted first.
+void FirstSteps::write_sheets()
+{
+    const auto able = who_may_write(outside_.book, "check_sheet");
+    if (able.empty())
+        return admit();
+    outside_.signing.once(able.front(), [this, by = able.front()] {
+        desk::write(outside_.book, desk::sheets_to_begin_with(outside_.hand(by)));
+    });
+}
+
+// Role, class and sheet are known; the rest is read from the plate.
+void FirstSteps::begin_unit(const char* role, const char* of_class)
+{
+    records::Json known{{"role", role}, {"class", of_class}};
+    if (const std::string sheet = std::string{"general-"} + role; outside_.book.fact("check_sheet", sheet))
+        known["sheet"] = sheet;
+    record_.emplace(outside_, "unit", known);
+}
+
+void FirstSteps::begin(Kind kind)
+{
+    switch (kind) {
+    case Kind::admit:
+    case Kind::operator_: return admit();
+    case Kind::sheets: return write_sheets();
+    case Kind::machine: return begin_unit("machine", "machine");
+    case Kind::attachment: return begin_unit("attachment", "accessory");
+    case Kind::couple: record_.emplace(outside_, "coupled"); return;
+    }
+}
+
+void FirstSteps::draw_page(Sheet& sheet)
+{
+    if (admitting_ && !admitting_->draw(sheet))
+        admitting_.reset();
+    else if (record_ && !record_->draw(sheet))
+        record_.reset();
+}
+
+void FirstSteps::list(Sheet& sheet, const Box& area)
+{
+    const auto steps = desk::first_steps(outside_.book);
+    std::vector<ReadLine> lines;
+    bool is_next = true; // the first that is not done
+    for (const desk::FirstStep& each : steps) {
+        const Said said = said_of(each.kind);
+        const bool next = is_next && !each.done;
+        is_next = is_next && each.done;
+        lines.push_back({false,
+                         each.done ? std::optional{figures::Sign::in_order}
+                         : next    ? std::optional{figures::Sign::to_do}
+                                   : std::nullopt,
+                         said.words, said.more, each.done ? "" : "Begin"});
+    }
+    lines.push_back(
+        {false, std::nullopt, "Then: Cab, who is on the levers, the check",
+         "A lift also asks for pipe, lift chart, lift plan and examination report: Record, Papers and data."});
+    if (const auto opened = reading_.list(sheet, lines, area); opened && *opened < steps.size())
+        begin(steps[*opened].kind);
+}
+
+} // namespace cotter::ui

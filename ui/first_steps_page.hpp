@@ -1,0 +1,35 @@
+#pragma once
+
+// Site of a book that has just been begun: what comes first, one step after the other, to the first check.
+
+#include "admitting.hpp"
+#include "outside.hpp"
+#include "read_page.hpp"
+#include "record_page.hpp"
+
+#include "first_steps.hpp"
+
+#include <optional>
+
+namespace cotter::ui {
+
+class FirstSteps {
+public:
+    explicit FirstSteps(const Outside& outside) : outside_{outside} {}
+    bool has_the_glass() const { return admitting_ || record_; } // while a step is done
+    void draw_page(Sheet& sheet);
+    void list(Sheet& sheet, const Box& area);
+
+private:
+    void begin(desk::FirstStep::Kind kind);
+    void begin_unit(const char* role, const char* of_class);
+    void admit();
+    void write_sheets();
+
+    const Outside& outside_;
+    ReadPage reading_;
+    std::optional<Admitting> admitting_;
+    std::optional<RecordPage> record_;
+};
+
+} // namespace cotter::ui
