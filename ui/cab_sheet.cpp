@@ -54,12 +54,12 @@ bool draw_head(Sheet& sheet, const CabSheet& view, const Box& box)
     const double over = std::max(0.0, plate_width(sheet) - box.x); // a long verdict reaches over the picture's corner
     const double x = box.x + 3 + (box.y < plate_mm ? over : 0), w = box.x + box.w - button_w - 5 - x;
     const auto line = [&](double y, Letter letter, const std::string& text) {
-        sheet.wrapped({x, box.y + y, w, 0}, letter, sheet.cut(letter, text, w, 1), 1,
+        sheet.wrapped({x, box.y + y, w, 0}, {letter, true}, sheet.cut({letter, true}, text, w, 1), 1,
                       letter == Letter::bold ? colours().ink : colours().second);
     };
     line(2.6, Letter::bold, view.gear);
     line(8.8, Letter::second, view.pipe);
-    line(14.6, Letter::second, view.people);
+    sheet.wrapped({x, box.y + 14.6, w, 0}, {Letter::second, true}, view.people, 2, colours().second);
     return sheet.button("Different pipe", {box.x + box.w - button_w - 1, box.y + 1, button_w, glove.target});
 }
 
@@ -75,10 +75,10 @@ bool draw_picture(Sheet& sheet, const CabSheet& view, const Box& box)
     }
     const bool wide = box.w > 110;
     const double ladder_h = view.ranges.empty() ? 0 : 6.2 * static_cast<double>(view.ranges.size()) + 4;
-    const double w = wide ? box.w * 0.4 : box.w - 10, h = wide ? box.h - 23 : box.h - 23 - ladder_h;
-    sheet.figure(figures::attachment(*view.picture, w, h), box.x + 4, box.y + 21);
+    const double w = wide ? box.w * 0.4 : box.w - 10, h = wide ? box.h - 23 : box.h - 27 - ladder_h;
+    sheet.figure(figures::attachment(*view.picture, w, h), box.x + 4, box.y + (wide ? 21 : 25));
     if (wide)
-        draw_ranges(sheet, view, box.x + box.w * 0.45, box.y + box.h - ladder_h - 4, box.w * 0.55 - 5);
+        draw_ranges(sheet, view, box.x + box.w * 0.52, box.y + box.h - ladder_h - 4, box.w * 0.48 - 5);
     else
         draw_ranges(sheet, view, box.x + 4, box.y + box.h - ladder_h, box.w - 8);
     return other_pipe;
@@ -92,14 +92,15 @@ std::optional<CabPressed::What> draw_buttons(Sheet& sheet, const CabSheet& view,
     std::optional<What> pressed;
     const double w = (box.w - 1 - 3 * glove.gap) / 4, y = box.y + (box.h - glove.target) / 2;
     double x = box.x + 0.5;
+    const char* second = view.has_setting ? "Pin" : "Pipe";
+    const Lettering letter = sheet.common_letter({"Check", second, "Lift", "Report"}, w, glove.target, true);
     const auto button = [&](const char* words, std::optional<figures::Sign> sign, What what) {
-        if (sheet.button(words, {x, y, w, glove.target}, sign))
+        if (sheet.button(words, {x, y, w, glove.target}, sign, false, letter))
             pressed = what;
         x += w + glove.gap;
     };
     button("Check", done_sign(view.check_done), What::check);
-    button(view.has_setting ? "Pin" : "Pipe", view.has_setting ? done_sign(view.setting_right) : std::nullopt,
-           What::pin);
+    button(second, view.has_setting ? done_sign(view.setting_right) : std::nullopt, What::pin);
     button("Lift", std::nullopt, What::lift);
     button("Report", std::nullopt, What::report);
     return pressed;

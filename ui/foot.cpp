@@ -99,9 +99,11 @@ std::string draw_foot(Sheet& sheet, const std::vector<std::string>& buttons, con
     const double top = sheet.height() - title_height(sheet) - foot_height(sheet, buttons);
     std::string pressed;
     const auto all = boxes(sheet, buttons);
+    const bool many = buttons.size() > in_their_own_width;
+    const auto letter = many ? std::optional{sheet.common_letter(buttons, all[0].w, all[0].h, false)} : std::nullopt;
     for (std::size_t i = 0; i < buttons.size(); ++i)
         if (sheet.button(buttons[i], {all[i].x, top + above + all[i].y, all[i].w, all[i].h}, std::nullopt,
-                         buttons[i] == chosen))
+                         buttons[i] == chosen, letter))
             pressed = buttons[i];
     return pressed;
 }

@@ -13,6 +13,7 @@ struct Chosen {
     Looks then;
 };
 
+// Languages first: who cannot read this page looks for its own name.
 std::vector<Chosen> all_of_them()
 {
     std::vector<Chosen> all;
@@ -21,6 +22,12 @@ std::vector<Chosen> all_of_them()
         all.push_back({{words, more, std::nullopt, then == now}, then});
     };
     Looks then = now;
+    for (const auto language : words::languages) {
+        then = now;
+        then.language = language;
+        add(std::string{words::name_of(language)}, "", then);
+    }
+    then = now;
     then.night = !now.night;
     add(now.night ? "Day sheet" : "Night sheet", "for dark or bright surroundings", then);
     then = now;
@@ -30,11 +37,6 @@ std::vector<Chosen> all_of_them()
         then = now;
         then.text_percent = percent;
         add(words::say("Text {} %", percent), "", then);
-    }
-    for (const auto language : words::languages) {
-        then = now;
-        then.language = language;
-        add(std::string{words::name_of(language)}, "", then);
     }
     return all;
 }

@@ -218,12 +218,25 @@ Lettering Sheet::for_button(const std::string& text, const Box& box, bool with_s
     return {Letter::small, true};
 }
 
-bool Sheet::button(const std::string& words, const Box& box, std::optional<figures::Sign> sign, bool chosen)
+Lettering Sheet::common_letter(const std::vector<std::string>& all, double width, double height, bool with_sign) const
+{
+    Lettering smallest{Letter::bold};
+    for (const std::string& each : all) {
+        const Lettering own = for_button(words::in_language(each), {0, 0, width, height}, with_sign);
+        const auto rank = [](Lettering of) { return std::pair{capital_mm(of), of.letter == Letter::bold}; };
+        if (rank(own) < rank(smallest))
+            smallest = own;
+    }
+    return smallest;
+}
+
+bool Sheet::button(const std::string& words, const Box& box, std::optional<figures::Sign> sign, bool chosen,
+                   std::optional<Lettering> given)
 {
     const bool pressed = target(words, box, chosen);
     const std::string said = words::in_language(words);
     const double room = box.w - 1.2;
-    const Lettering letter = for_button(said, box, sign.has_value());
+    const Lettering letter = given ? *given : for_button(said, box, sign.has_value());
     const double step = capital_mm(letter) * leading;
     if (sign)
         this->sign(*sign, box.x + box.w / 2, box.y + box.h * 0.3, 4.6);

@@ -68,7 +68,10 @@ public:
 
     // A target with its words, and a sign over them if there is one.
     bool button(const std::string& words, const Box& box, std::optional<figures::Sign> sign = std::nullopt,
-                bool chosen = false);
+                bool chosen = false, std::optional<Lettering> letter = std::nullopt);
+
+    // The letters in which the words of a whole row of buttons fit; of one that has a sign over its words.
+    Lettering common_letter(const std::vector<std::string>& words, double width, double height, bool with_sign) const;
 
     // A button for what cannot be undone: pressed once it has been held, by finger or key, for so long.
     static constexpr float hold_s = 0.8F;

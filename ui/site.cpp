@@ -64,8 +64,8 @@ std::optional<std::size_t> Site::ask(Sheet& sheet, const Choice& choice)
     return pressed;
 }
 
-const std::vector<std::string> Site::all_buttons{"By week", "Stopped", "Place",   "People",   "Plans",
-                                                 "Laid",    "Record",  "Compare", "This day", "Leave"};
+const std::vector<std::string> Site::all_buttons{"Due",  "Stopped", "Place",   "People",   "Plans",
+                                                 "Laid", "Record",  "Compare", "This day", "Leave"};
 
 void Site::buttons(Sheet& sheet, Page now)
 {

@@ -64,9 +64,9 @@ void draw(Sheet& sheet, const TitleBlock& block)
             sheet.line(x, y, x, y + line_mm, thin_mm);
         const double w = shares[i] * sheet.width();
         sheet.text(x + 1.7, y + 1.4, Letter::small, block.cells[i].label, colours().second);
-        const bool fits = sheet.width_of(Letter::second, block.cells[i].text) <= w - 2.5;
-        sheet.wrapped({x + 1.7, y + (fits ? 5.6 : 5.9), w - 2.5, 4}, fits ? Letter::second : Letter::small,
-                      block.cells[i].text, 1);
+        const bool fits = sheet.width_of({Letter::second, true}, block.cells[i].text) <= w - 2.5;
+        sheet.wrapped({x + 1.7, y + (fits ? 5.6 : 5.9), w - 2.5, 4},
+                      fits ? Lettering{Letter::second, true} : Lettering{Letter::small, true}, block.cells[i].text, 1);
         x += w;
     }
 }

@@ -124,6 +124,15 @@ ui::Looks looks_for(const Options& options)
     return looks;
 }
 
+// In place of what was chosen before. Where it cannot be written the choice holds until the end.
+void keep_looks(const Options& options, const ui::Looks& looks)
+{
+    const std::filesystem::path file = appearance_file(options), made = file.string() + ".new";
+    std::ofstream{made} << to_text(looks);
+    std::error_code failed;
+    std::filesystem::rename(made, file, failed);
+}
+
 // JPEG and PNG files of the watched folder, the newest first.
 std::vector<std::string> photos_in(const std::filesystem::path& folder)
 {
@@ -173,9 +182,7 @@ int open_screens(const Options& options, ui::Door door)
     outside.page = [&](const std::string& name) { return files.read(name); };
     outside.photos = photos_of(options, files);
     outside.print_day = [&] { return print_day(options, session.store(), running.now()); };
-    outside.keep_looks = [&](const ui::Looks& looks) {
-        write_file(appearance_file(options), to_text(looks), "the sheet's file");
-    };
+    outside.keep_looks = [&](const ui::Looks& looks) { keep_looks(options, looks); };
     std::string copied;
     const auto copy_today = [&] {
         if (!session.store().state().damaged)

@@ -124,7 +124,7 @@ void add_state(Figure& figure, const View& view, const StatePlace& state, double
     figure.add(Circle{at, radius, Pen::thin, Fill::paper});
     if (state.stands)
         figure.add(Circle{at, radius * 0.75, Pen::thin, Fill::ink});
-    figure.add(Label{{at.x + radius * 1.55 + 3.4, at.y + 1.4}, state.name, Align::left, 2.8});
+    figure.add(Label{{at.x + radius * 1.55 + 3.4, at.y + 1.4}, state.name, Align::left, 2.8, true, true});
 }
 
 Point target_of(const Note& note, const AttachmentPicture& picture, const View& view, const Bounds& bounds)

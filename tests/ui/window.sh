@@ -28,9 +28,12 @@ open_display() { # WxH
   fail "no display after $try tries"
 }
 
-open_window() { # PLACE WxH
+open_window() { # PLACE ("": the first screen) WxH OPTIONS...
+  local place=$1 size=$2
+  shift 2
   rm -f "$work/layout"
-  "$cotter" "$1" --store "$book" --at 2026-11-25T08:00:00Z --px-per-mm 5.88 --size "$2" --layout "$work/layout" &
+  # shellcheck disable=SC2086
+  "$cotter" $place --store "$book" --at 2026-11-25T08:00:00Z --px-per-mm 5.88 --size "$size" --layout "$work/layout" "$@" &
   window=$!
 }
 
