@@ -62,7 +62,10 @@ void AheadPage::add_changes(rules::Day today)
             const auto days = static_cast<int>((each.day - today).count());
             if (days < from || days > until)
                 continue;
-            lines_.push_back({false, {}, each.what, words::long_day(each.day) + ", " + in_days(days)});
+            lines_.push_back({false,
+                              {},
+                              each.of + ": " + words::in_language(each.what),
+                              words::long_day(each.day) + ", " + in_days(days)});
             any = true;
         }
         if (!any)

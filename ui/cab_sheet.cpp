@@ -59,7 +59,8 @@ bool draw_head(Sheet& sheet, const CabSheet& view, const Box& box)
     };
     line(2.6, Letter::bold, view.gear);
     line(8.8, Letter::second, view.pipe);
-    sheet.wrapped({x, box.y + 14.6, w, 0}, {Letter::second, true}, view.people, 2, colours().second);
+    sheet.wrapped({x, box.y + 14.6, w, 0}, {Letter::second, true}, sheet.cut({Letter::second, true}, view.people, w, 2),
+                  2, colours().second);
     return sheet.button("Different pipe", {box.x + box.w - button_w - 1, box.y + 1, button_w, glove.target});
 }
 
@@ -75,8 +76,8 @@ bool draw_picture(Sheet& sheet, const CabSheet& view, const Box& box)
     }
     const bool wide = box.w > 110;
     const double ladder_h = view.ranges.empty() ? 0 : 6.2 * static_cast<double>(view.ranges.size()) + 4;
-    const double w = wide ? box.w * 0.4 : box.w - 10, h = wide ? box.h - 23 : box.h - 27 - ladder_h;
-    sheet.figure(figures::attachment(*view.picture, w, h), box.x + 4, box.y + (wide ? 21 : 25));
+    const double w = wide ? box.w * 0.4 : box.w - 10, h = box.h - 27 - (wide ? 0 : ladder_h);
+    sheet.figure(figures::attachment(*view.picture, w, h), box.x + 4, box.y + 25);
     if (wide)
         draw_ranges(sheet, view, box.x + box.w * 0.52, box.y + box.h - ladder_h - 4, box.w * 0.48 - 5);
     else

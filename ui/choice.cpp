@@ -83,9 +83,9 @@ std::optional<std::size_t> draw(Sheet& sheet, const Choice& choice, std::size_t&
     if (choice.plate)
         draw(sheet, *choice.plate, plate);
     const double bottom = sheet.height() - title_height(sheet) - glove.target - 2 * glove.gap, w = width - 2 * margin;
-    const Head letters = head_for(sheet, choice, w, bottom - plate.h - 16 - (choice.options.empty() ? 0 : option_mm));
-    const double head = sheet.wrapped({margin, plate.h + 8, w, 0}, letters.question, choice.question, 4);
-    const double hint = sheet.wrapped({margin, plate.h + 10 + head, w, 0}, letters.hint, choice.hint, 8,
+    const Head sizes = head_for(sheet, choice, w, bottom - plate.h - 16 - (choice.options.empty() ? 0 : option_mm));
+    const double head = sheet.wrapped({margin, plate.h + 8, w, 0}, sizes.question, choice.question, 4);
+    const double hint = sheet.wrapped({margin, plate.h + 10 + head, w, 0}, sizes.hint, choice.hint, 8,
                                       choice.plate ? colours().ink : colours().second);
     const double top = plate.h + 16 + head + hint;
     const Grid grid = grid_for(choice, width, top, bottom);

@@ -190,8 +190,8 @@ try {
     }
     body["issued"] = body["signed"] = true;
     desk::write(outside_.book, {desk::entry(outside_.hand(planner_), "lift_plan", id_, body)});
-    said_ = id_ + ", issue " + std::to_string(body.at("issue").get<int>()) + ", is in force from " +
-            body.at("first_day").get<std::string>();
+    said_ = words::say("{}, issue {}, is in force from {}", id_, body.at("issue").get<int>(),
+                       body.at("first_day").get<std::string>());
     go(Page::issued);
 } catch (const records::FormError& why) {
     form_->say(why.what());

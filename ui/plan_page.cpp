@@ -39,8 +39,8 @@ void PlanPage::list(Sheet& sheet)
     std::vector<Json> plans;
     for (const auto& fact : outside_.book.facts("plan")) {
         plans.push_back(fact.doc);
-        choice.options.push_back({fact.key.key + ", issue " + std::to_string(fact.doc.value("issue", 0)) +
-                                      (fact.doc.value("issued", false) ? "" : ", not issued"),
+        choice.options.push_back({say("{}, issue {}", fact.key.key, fact.doc.value("issue", 0)) +
+                                      (fact.doc.value("issued", false) ? "" : ", " + say("not issued")),
                                   fact.doc.value("title", days_of(fact.doc)), std::nullopt});
     }
     choice.options.push_back({"A new plan", "made by the appointed person", std::nullopt});

@@ -51,10 +51,8 @@ std::string PlanPictures::caption(PlanPicture picture) const
     }
     if (path_.empty())
         return "No path was found";
-    return "Path, step " + std::to_string(step_ + 1) + " of " + std::to_string(path_.size()) + ", tilt " +
-           std::to_string(
-               std::lround(std::copysign(std::ceil(std::abs(path_[step_].tilt) - 0.05), path_[step_].tilt))) +
-           "\u00b0";
+    return say("Path, step {} of {}, tilt {}\u00b0", step_ + 1, path_.size(),
+               std::lround(std::copysign(std::ceil(std::abs(path_[step_].tilt) - 0.05), path_[step_].tilt)));
 }
 
 figures::StandDrawn PlanPictures::drawn() const

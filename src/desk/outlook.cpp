@@ -17,10 +17,10 @@ class Changes {
 public:
     Changes(Day from, int days) : from_{from}, until_{from + date::days{days}} {}
 
-    void add(const std::optional<Day>& day, const std::string& what)
+    void add(const std::optional<Day>& day, const std::string& of, const char* what)
     {
         if (day && from_ <= *day && *day <= until_)
-            found_.push_back({*day, what});
+            found_.push_back({*day, of, what});
     }
     std::vector<Change> take()
     {
@@ -87,17 +87,16 @@ std::vector<Change> changes_ahead(const Book& book, const std::string& site, Ins
     Changes changes{today, days};
     for (const BoardRow& row : board(book, now, today))
         if (row.place == site && !row.scrapped())
-            changes.add(row.latest, row.label + ": last day of use");
+            changes.add(row.latest, row.label, "last day of use");
     for (const auto& person : book.facts("person"))
         if (person.doc.value("admission", Json::object()).value("site", "") == site)
-            changes.add(day_in(person.doc, "card_last_day"),
-                        shown_name(book, person.key.key) + ": last day of the card");
+            changes.add(day_in(person.doc, "card_last_day"), shown_name(book, person.key.key), "last day of the card");
     for (const auto& plan : book.facts("plan"))
         if (plan.doc.value("site", "") == site && plan.doc.value("issued", false))
-            changes.add(day_in(plan.doc, "last_day"), plan.key.key + ": last day of the lift plan");
+            changes.add(day_in(plan.doc, "last_day"), plan.key.key, "last day of the lift plan");
     for (const auto& order : book.facts("order"))
         if (order.doc.value("site", "") == site)
-            changes.add(day_in(order.doc, "first_use_day"), order.key.key + ": first day of use");
+            changes.add(day_in(order.doc, "first_use_day"), order.key.key, "first day of use");
     return changes.take();
 }
 

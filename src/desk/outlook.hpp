@@ -11,7 +11,7 @@ namespace cotter::desk {
 
 struct Change {
     rules::Day day;
-    std::string what; // "CL-02: last day of use"
+    std::string of, what; // "CL-02", "last day of use"
 };
 
 // Last days of units at the site, of cards of the people admitted to it, and of its plans; first use of orders to it.

@@ -239,7 +239,7 @@ TEST_CASE(
     REQUIRE_FALSE(changes.empty());
     CHECK(std::is_sorted(changes.begin(), changes.end(), [](const auto& a, const auto& b) { return a.day < b.day; }));
     CHECK(std::any_of(changes.begin(), changes.end(), [](const auto& each) {
-        return each.what == "PL-03: last day of use" && rules::to_string(each.day) == "2026-12-04";
+        return each.of == "PL-03" && each.what == "last day of use" && rules::to_string(each.day) == "2026-12-04";
     }));
     CHECK(std::none_of(changes.begin(), changes.end(),
                        [&](const auto& each) { return each.day < today || each.day > today + date::days{30}; }));
