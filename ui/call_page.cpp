@@ -84,16 +84,14 @@ void CallPage::why(Sheet& sheet)
 
 void CallPage::who(Sheet& sheet)
 {
-    const auto people = outside_.book.facts("person");
-    Choice choice{"Who says so?", "", {}, false, "Back"};
-    for (const auto& each : people)
-        choice.options.push_back({desk::shown_name(outside_.book, each.key.key), "", std::nullopt});
+    const auto people = outside_.book.keys("person");
+    const Choice choice = choice_of_people(outside_.book, "Who says so?", people);
     const auto pressed = ask(sheet, choice);
     if (!pressed)
         return;
     if (*pressed == people.size())
         return go(Page::why);
-    outside_.signing.once(people[*pressed].key.key, [this, person = people[*pressed].key.key] { write(person); });
+    outside_.signing.once(people[*pressed], [this, person = people[*pressed]] { write(person); });
 }
 
 void CallPage::write(const std::string& person)

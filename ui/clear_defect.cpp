@@ -37,13 +37,10 @@ std::string ClearDefect::name() const
 void ClearDefect::who(Sheet& sheet)
 {
     const auto people = who_may_write(outside_.book, "defect_cleared");
-    Choice choice{"Who clears it? Not whoever found it.",
-                  people.empty() ? say("Nobody is admitted who may clear a defect. People admits them.") : name(),
-                  {},
-                  false,
-                  "Back"};
-    for (const std::string& each : people)
-        choice.options.push_back({desk::shown_name(outside_.book, each), "", std::nullopt});
+    Choice choice = choice_of_people(outside_.book, "Who clears it? Not whoever found it.", people,
+                                     "Nobody is admitted who may clear a defect. People admits them.");
+    if (!people.empty())
+        choice.hint = name();
     const auto pressed = ask(sheet, choice);
     if (!pressed)
         return;

@@ -1,6 +1,7 @@
 #include "correct_page.hpp"
 
 #include "form_words.hpp"
+#include "people.hpp"
 #include "title_block.hpp"
 
 #include "amounts.hpp"
@@ -123,16 +124,14 @@ void CorrectPage::why(Sheet& sheet)
 
 void CorrectPage::who(Sheet& sheet)
 {
-    const auto people = outside_.book.facts("person");
-    Choice choice{"Who puts it right?", "", {}, false, "Back"};
-    for (const auto& each : people)
-        choice.options.push_back({desk::shown_name(outside_.book, each.key.key), "", std::nullopt});
+    const auto people = outside_.book.keys("person");
+    const Choice choice = choice_of_people(outside_.book, "Who puts it right?", people);
     const auto pressed = ask(sheet, choice);
     if (!pressed)
         return;
     if (*pressed == people.size())
         return go(Page::why);
-    outside_.signing.once(people[*pressed].key.key, [this, person = people[*pressed].key.key] { write(person); });
+    outside_.signing.once(people[*pressed], [this, person = people[*pressed]] { write(person); });
 }
 
 // Who may not is told so, and the page stays.

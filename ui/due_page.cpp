@@ -59,9 +59,9 @@ std::string DuePage::part_of(const desk::BoardRow& row, By by) const
     return "";
 }
 
-void DuePage::look()
+void DuePage::look(bool narrow)
 {
-    const std::string of = looked_at(outside_) + " " + only_;
+    const std::string of = looked_at(outside_) + (narrow ? " | " : " ") + std::to_string(static_cast<int>(by_)) + only_;
     if (of == looked_of_)
         return;
     looked_of_ = of;
@@ -71,11 +71,13 @@ void DuePage::look()
         if (!row.scrapped())
             rows_.push_back(std::move(row));
     lines_.clear();
+    marks_.clear();
     stops_ = 0;
     for (const auto& row : rows_) {
         if (part_of(row, by_) != only_ && by_ != By::everything)
             continue;
         stops_ += row.stopped() ? 1 : 0;
+        marks_.push_back(mark_of(row, today, narrow));
         lines_.push_back({false, sign_of(row), row.label + " \u00b7 " + when(row),
                           words::in_language(row.kind) + " \u00b7 " + row.owner + " \u00b7 " +
                               words::in_language(part_of(row, By::place))});
@@ -218,11 +220,7 @@ void DuePage::draw_view(Sheet& sheet, const Box& paper)
 
 void DuePage::draw(Sheet& sheet, double bottom)
 {
-    look();
-    marks_.clear();
-    for (const auto& row : rows_)
-        if (by_ == By::everything || part_of(row, by_) == only_)
-            marks_.push_back(mark_of(row, outside_.hand("").day, sheet.is_narrow()));
+    look(sheet.is_narrow());
     sheet.fill({0, 0, sheet.width(), sheet.height()}, colours().ground);
     const double top = sheet.is_narrow() ? head_mm + at_desk().target + 2 : std::max(head_mm, at_desk().target + 3);
     const Box paper{0, top, sheet.width(), bottom - top};

@@ -32,7 +32,7 @@ private:
     enum class By { everything, kind, owner, place };
     enum class Asks { view, value };
 
-    void look();
+    void look(bool narrow);
     std::string part_of(const desk::BoardRow& row, By by) const;
     std::vector<std::string> values() const; // that may be shown alone
     void ask_view(Sheet& sheet);

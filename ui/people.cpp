@@ -34,4 +34,13 @@ std::vector<std::string> who_may_write(const records::Book& book, const std::str
     return people;
 }
 
+Choice choice_of_people(const records::Book& book, const std::string& question, const std::vector<std::string>& people,
+                        const std::string& if_none)
+{
+    Choice choice{question, people.empty() ? if_none : "", {}, false, "Back"};
+    for (const std::string& each : people)
+        choice.options.push_back({desk::shown_name(book, each), "", std::nullopt});
+    return choice;
+}
+
 } // namespace cotter::ui

@@ -51,13 +51,8 @@ std::string ReceivePage::label() const { return desk::label_of(outside_.book, ar
 void ReceivePage::who(Sheet& sheet)
 {
     const auto people = who_may_write(outside_.book, "received");
-    Choice choice{"Who takes it in?",
-                  people.empty() ? "Nobody is admitted who may. The supervisor admits people in Site." : "",
-                  {},
-                  false,
-                  "Back"};
-    for (const std::string& each : people)
-        choice.options.push_back({desk::shown_name(outside_.book, each), "", std::nullopt});
+    const Choice choice = choice_of_people(outside_.book, "Who takes it in?", people,
+                                           "Nobody is admitted who may. The supervisor admits people in Site.");
     const auto pressed = ask(sheet, choice);
     if (!pressed)
         return;

@@ -196,10 +196,8 @@ void RecordPage::about(Sheet& sheet)
 void RecordPage::who(Sheet& sheet)
 {
     const auto people = who_may_write(outside_.book, kind_);
-    Choice choice{
-        "Who says so?", people.empty() ? "Nobody is admitted who may. People admits them." : "", {}, false, "Back"};
-    for (const std::string& each : people)
-        choice.options.push_back({desk::shown_name(outside_.book, each), "", std::nullopt});
+    const Choice choice =
+        choice_of_people(outside_.book, "Who says so?", people, "Nobody is admitted who may. People admits them.");
     const auto pressed = ask(sheet, choice);
     if (!pressed)
         return;

@@ -92,7 +92,8 @@ void Site::due(Sheet& sheet)
 {
     if (first_.has_the_glass())
         return first_.draw_page(sheet);
-    if (!desk::is_begun(outside_.book)) {
+    is_begun_ = is_begun_ || desk::is_begun(outside_.book);
+    if (!is_begun_) {
         first_.list(sheet, begin_page(sheet, "A new site begins", all_buttons));
         buttons(sheet, Page::due);
         return ui::draw(sheet, title_block(outside_, "SUPERVISOR", supervisor()));

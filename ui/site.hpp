@@ -21,6 +21,7 @@
 
 #include <array>
 #include <functional>
+#include <map>
 #include <optional>
 #include <string>
 #include <vector>
@@ -80,6 +81,7 @@ private:
 
     const Outside& outside_;
     FirstSteps first_;
+    bool is_begun_ = false; // once it is, it is not asked again
     DuePage due_;
     Today today_;
     Page page_ = Page::due;
@@ -90,6 +92,7 @@ private:
     std::optional<ReceivePage> receive_;
     ReadPage reading_; // what is stopped
     std::vector<ReadLine> stopped_;
+    std::map<std::size_t, std::string> notices_; // of the clock, by their lines
     std::string stopped_of_;
     std::optional<PlanPage> plans_;
     std::optional<LaidPage> laid_;

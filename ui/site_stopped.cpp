@@ -38,7 +38,7 @@ void Site::add_device()
     const auto& book = outside_.book;
     for (const auto& fact : book.facts("clock"))
         if (!book.state().sample && !desk::is_confirmed(book, fact, outside_.now())) {
-            notice_ = fact.key.key;
+            notices_[stopped_.size()] = fact.key.key;
             stopped_.push_back({false, figures::Sign::stop,
                                 fact.doc.value("kind", "") == "jump" ? "The clock jumped" : "The clock went back",
                                 "No lift until a supervisor has confirmed day and time", "Confirm"});
@@ -61,6 +61,7 @@ void Site::look_at_stopped()
         return;
     stopped_of_ = of;
     stopped_.clear();
+    notices_.clear();
     add_device();
     add_units();
     if (stopped_.empty())
@@ -71,9 +72,10 @@ void Site::stopped(Sheet& sheet)
 {
     look_at_stopped();
     const auto opened = reading_.list(sheet, stopped_, begin_page(sheet, "Stopped now, and why", all_buttons));
-    if (opened && stopped_[*opened].opens == "Confirm")
+    if (opened && notices_.contains(*opened)) {
+        notice_ = notices_.at(*opened);
         go(Page::clock);
-    else if (opened && stopped_[*opened].opens == "Receive") {
+    } else if (opened && stopped_[*opened].opens == "Receive") {
         receive_.emplace(outside_, true);
         go(Page::receive);
     } else if (opened) {

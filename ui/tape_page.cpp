@@ -59,13 +59,8 @@ std::optional<std::size_t> TapePage::ask(Sheet& sheet, const Choice& choice)
 void TapePage::who(Sheet& sheet)
 {
     const auto people = who_may_write(outside_.book, "pipe");
-    Choice choice{"Who holds the tape?",
-                  people.empty() ? "Nobody is admitted who may. People admits them." : "",
-                  {},
-                  false,
-                  "Back"};
-    for (const std::string& each : people)
-        choice.options.push_back({desk::shown_name(outside_.book, each), "", std::nullopt});
+    const Choice choice = choice_of_people(outside_.book, "Who holds the tape?", people,
+                                           "Nobody is admitted who may. People admits them.");
     const auto pressed = ask(sheet, choice);
     if (!pressed)
         return;
@@ -188,13 +183,9 @@ void TapePage::second(Sheet& sheet)
 {
     auto people = who_may_write(outside_.book, "compared");
     std::erase(people, person_);
-    Choice choice{"Who reads it a second time?",
-                  "With the tape, at the pipe, without looking at the first reading.",
-                  {},
-                  false,
-                  "Later"};
-    for (const std::string& each : people)
-        choice.options.push_back({desk::shown_name(outside_.book, each), "", std::nullopt});
+    Choice choice = choice_of_people(outside_.book, "Who reads it a second time?", people);
+    choice.hint = "With the tape, at the pipe, without looking at the first reading.";
+    choice.back = "Later";
     const auto pressed = ask(sheet, choice);
     if (!pressed)
         return;

@@ -66,9 +66,8 @@ void draw_line(Sheet& sheet, const desk::BoardRow& row, const records::Book& boo
 void Yard::list(Sheet& sheet, const Box& area)
 {
     constexpr double at_once = 300, a_frame = 2; // ms
-    const std::size_t before = rows_.known();
     rows_.look();
-    rows_.work(rows_.known() == 0 || before == 0 ? at_once : a_frame);
+    rows_.work(rows_.known() == 0 ? at_once : a_frame);
     const double line_mm = height_of_line(sheet);
     touch_scroll(scroll_, sheet.theme(), area, sheet.theme().px(line_mm * static_cast<double>(rows_.count()) - area.h));
     const double top = area.y - static_cast<double>(scroll_.at) / sheet.theme().px_per_mm();

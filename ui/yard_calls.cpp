@@ -54,10 +54,8 @@ void YardCalls::look()
 void YardCalls::who(Sheet& sheet)
 {
     const auto people = who_may_write(outside_.book, "call_answered");
-    Choice choice{
-        "Who answers?", people.empty() ? "Nobody is admitted who may. People admits them." : "", {}, false, "Back"};
-    for (const std::string& each : people)
-        choice.options.push_back({desk::shown_name(outside_.book, each), "", std::nullopt});
+    const Choice choice =
+        choice_of_people(outside_.book, "Who answers?", people, "Nobody is admitted who may. People admits them.");
     const auto pressed = ui::draw(sheet, choice, turned_);
     ui::draw(sheet, title_block(outside_, "DESK", ""));
     if (!pressed)

@@ -5,6 +5,7 @@
 #include "quantity.hpp"
 
 #include <cmath>
+#include <cstdlib>
 #include <numbers>
 
 namespace cotter::rules {
