@@ -3,6 +3,7 @@
 #include "amounts.hpp"
 #include "command.hpp"
 #include "finding_words.hpp"
+#include "language.hpp"
 #include "local_time.hpp"
 #include "memory_book.hpp"
 #include "pages.hpp"
@@ -49,8 +50,8 @@ void print_text(const Json& day, const desk::SiteDay& it, const records::Book& b
         std::cout << "  plan " << plan["id"].get<std::string>() << " issue " << plan["issue"]
                   << (plan["in_force"] == true ? ", in force" : ", not in force today") << '\n';
     for (const desk::DayPlan& plan : it.plans)
-        for (const std::string& each : plan.changes)
-            std::cout << "    outside of it now: " << one_line(each) << '\n';
+        for (const desk::Reason& each : plan.changes)
+            std::cout << "    outside of it now: " << one_line(words::said(each)) << '\n';
     for (const Json& each : day["people"])
         std::cout << "  " << each["role"].get<std::string>() << ": " << each["person"].get<std::string>()
                   << (each["briefed"] == true ? "" : ", not briefed by the record") << '\n';

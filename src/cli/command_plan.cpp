@@ -2,6 +2,7 @@
 
 #include "command.hpp"
 #include "finding_words.hpp"
+#include "language.hpp"
 #include "lines.hpp"
 #include "plan_in_force.hpp"
 #include "plan_lines.hpp"
@@ -44,8 +45,8 @@ void print_plans(const std::vector<Json>& plans, const records::Book& book, rule
     for (const Json& plan : plans) {
         std::cout << one_line(desk::head_of_plan(plan))
                   << (desk::is_in_force(plan, on) ? ": in force\n" : ": NOT in force that day\n");
-        for (const std::string& each : desk::changes_since(book, plan))
-            std::cout << "  OUTSIDE OF IT NOW: " << one_line(each) << '\n';
+        for (const desk::Reason& each : desk::changes_since(book, plan))
+            std::cout << "  OUTSIDE OF IT NOW: " << one_line(words::said(each)) << '\n';
         for (const Json& each : desk::lines_of_plan(book, plan))
             std::cout << "  " << text_of_result(each) << '\n';
     }
@@ -110,7 +111,9 @@ Json with_issue(const records::Book& book, Sheet sheet)
 // Every reason why it does not fit.
 std::vector<std::string> reasons(const desk::PlanWork& work, const records::Book& book)
 {
-    std::vector<std::string> all = work.refusals;
+    std::vector<std::string> all;
+    for (const desk::Reason& each : work.refusals)
+        all.push_back(words::said(each));
     const auto naming = [&](const std::string& id) { return desk::shown_name(book, id); };
     for (const desk::PlanStop& each : work.stops)
         all.push_back(words::says_of_planned_lift(each.place, each.finding, each.question, naming));

@@ -68,18 +68,20 @@ Question question_of(const Book& book, const Order& order, const std::string& un
 }
 
 // A pattern that fits, or the attachment cannot be coupled.
-std::string headplate_for(const Book& book, const Order& order, const std::string& unit)
+std::optional<Reason> headplate_for(const Book& book, const Order& order, const std::string& unit)
 {
     if (order.hitch.empty() || order.hitch == "none")
-        return "";
+        return std::nullopt;
     const std::string fitted = doc(book, "headplate", unit).value("headplate", "");
     if (fitted.empty())
-        return "No headplate is fitted by the record; the order's hitch takes " + order.hitch;
+        return Reason{"", "No headplate is fitted by the record; the order's hitch takes {}", {order.hitch}};
     const std::string pattern = doc(book, "unit", fitted).value("pattern", "");
-    return pattern == order.hitch
-               ? ""
-               : "Headplate " + label_of(book, fitted) + " is " + (pattern.empty() ? "of no known pattern" : pattern) +
-                     "; the order's hitch takes " + order.hitch;
+    if (pattern == order.hitch)
+        return std::nullopt;
+    const std::string label = label_of(book, fitted);
+    if (pattern.empty())
+        return Reason{"", "Headplate {} is of no known pattern; the order's hitch takes {}", {label, order.hitch}};
+    return Reason{"", "Headplate {} is {}; the order's hitch takes {}", {label, pattern, order.hitch}};
 }
 
 OrderUnit ask(const Book& book, const Order& order, const BoardRow& row, Instant now, Day today)
@@ -121,6 +123,9 @@ std::vector<OrderUnit> units_for(const Book& book, const Order& order, Instant n
             all.push_back(ask(book, order, row, now, today));
     std::stable_sort(all.begin(), all.end(), [](const OrderUnit& a, const OrderUnit& b) {
         return std::pair{a.still_to_do(), a.cautions.size()} < std::pair{b.still_to_do(), b.cautions.size()};
+    });
+    std::stable_partition(all.begin(), all.end(), [&](const OrderUnit& each) {
+        return std::find(order.units.begin(), order.units.end(), each.unit) != order.units.end();
     });
     return all;
 }

@@ -2,6 +2,7 @@
 
 // Orders of the hire desk: which units would do, what must be done before the wagon leaves, which weeks are short.
 
+#include "reason.hpp"
 #include "register.hpp"
 
 #include "decide.hpp"
@@ -18,8 +19,8 @@ struct OrderUnit {
     std::string unit, label, model, setting; // setting: that stands
     rules::Question question;
     std::vector<rules::Finding> stops, cautions;
-    std::string headplate; // what is wrong with it for the order's hitch; "" where it fits, or no hitch is said
-    std::size_t still_to_do() const { return stops.size() + (headplate.empty() ? 0 : 1); }
+    std::optional<Reason> headplate; // what is wrong with it for the order's hitch
+    std::size_t still_to_do() const { return stops.size() + (headplate ? 1 : 0); }
     bool would_do() const { return still_to_do() == 0; }
 };
 
@@ -38,7 +39,7 @@ struct Order {
 // By first day of use, those without one last.
 std::vector<Order> orders(const Book& book);
 
-// Every attachment that is not scrapped, those that would do first, then by how much is still to do.
+// Every attachment that is not scrapped: the order's chosen ones, then those that would do, then by how much is still to do.
 std::vector<OrderUnit> units_for(const Book& book, const Order& order, rules::Instant now, rules::Day today);
 
 std::vector<PipeNeeds> needs_of(const Book& book, const Order& order, const std::string& model);

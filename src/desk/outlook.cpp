@@ -58,7 +58,8 @@ void add_answers(const Book& book, Day today, const std::string& zone, std::vect
         for (const Json& each : answers)
             if (is_open(each))
                 open.push_back({check.doc.value("unit", ""), what_of(book, check.doc, each),
-                                static_cast<int>((today - day).count()), check.key.key, each.value("item", "")});
+                                static_cast<int>((today - day).count()), check.key.key, each.value("item", ""), "",
+                                check.doc.value("by", "")});
     }
 }
 
@@ -124,15 +125,22 @@ std::vector<DayCount> lifts_per_day(const Book& book, Day today, int days)
     std::vector<DayCount> counts;
     for (int i = days - 1; i >= 0; --i)
         counts.push_back({today - date::days{i}, 0, 0});
-    for (const auto& lift : book.facts("lift")) {
-        const auto day = day_in(lift.doc, "day");
+    const auto of = [&](std::optional<Day> day) -> DayCount* {
         const auto found =
             std::find_if(counts.begin(), counts.end(), [&](const DayCount& each) { return each.day == day; });
-        if (found == counts.end())
+        return found == counts.end() ? nullptr : &*found;
+    };
+    for (const auto& lift : book.facts("lift")) {
+        DayCount* found = of(day_in(lift.doc, "day"));
+        if (!found)
             continue;
         found->lifts += lift.doc.contains("lift_done_at") ? 1 : 0;
         found->stops += lift.doc.value("outcome", "") == "do_not_lift" ? 1 : 0;
     }
+    const std::string zone = zone_of(book, current_site(book));
+    for (const auto& stop : book.facts("stop"))
+        if (DayCount* found = of(local_day(Instant{stop.doc.value("at", std::int64_t{0})}, zone)))
+            ++found->stops;
     return counts;
 }
 

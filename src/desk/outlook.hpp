@@ -27,13 +27,14 @@ struct OpenDefect {
     int days_old = 0;
     std::string check, item; // of an answer: the record's hash, the item
     std::string defect = ""; // of a report: its id
+    std::string found_by = "";
 };
 // Answers of checks and defects of reports that nobody has cleared, the oldest first.
 std::vector<OpenDefect> open_defects(const Book& book, rules::Day today);
 
 struct DayCount {
     rules::Day day;
-    int lifts = 0, stops = 0; // lifts done; asked for and stopped
+    int lifts = 0, stops = 0; // lifts done; asked for and refused, or stops called
 };
 // So many days up to and with that one, the oldest first.
 std::vector<DayCount> lifts_per_day(const Book& book, rules::Day today, int days);

@@ -1,5 +1,6 @@
 #include "plan_in_force.hpp"
 
+
 #include <algorithm>
 #include <array>
 #include <set>
@@ -193,20 +194,20 @@ bool is_as_planned(const Book& book, const Json& plan, rules::Instant made, cons
            is_gear_unchanged(book, plan, made);
 }
 
-std::vector<std::string> changes_since(const Book& book, const Json& plan)
+std::vector<Reason> changes_since(const Book& book, const Json& plan)
 {
     const rules::Instant made = made_at(book, plan.value("id", ""));
     const std::vector<rules::Id> as_planned = pipes_as_planned(book, plan, made);
-    std::vector<std::string> changes;
+    std::vector<Reason> changes;
     for (const std::string each : plan.value("pipes", Json::array()))
         if (std::find(as_planned.begin(), as_planned.end(), each) == as_planned.end())
-            changes.push_back(shown_name(book, each) + ": its size is other than planned");
+            changes.push_back({shown_name(book, each), "its size is other than planned"});
     for (const Json& each : plan.value("gear_planned", Json::array()))
         if (!is_gear_unchanged(book, {{"gear_planned", {each}}}, made))
-            changes.push_back(label_of(book, each.at("unit")) + ": it, or its model, is other than planned");
+            changes.push_back({label_of(book, each.at("unit")), "it, or its model, is other than planned"});
     const std::string chart = plan.value("worksheet", Json::object()).value("chart", "");
     if (!chart.empty() && !is_unchanged(doc(book, "chart", chart), made))
-        changes.push_back(shown_name(book, chart) + ": this chart is other than planned");
+        changes.push_back({shown_name(book, chart), "this chart is other than planned"});
     return changes;
 }
 

@@ -2,6 +2,7 @@
 
 // Which lift plan counts, and which of its pipes are still as they were planned.
 
+#include "reason.hpp"
 #include "register.hpp"
 
 #include <string>
@@ -40,7 +41,7 @@ bool is_as_planned(const Book& book, const Json& plan, rules::Instant made, cons
                    const std::string& chart);
 
 // What is not as it was when the plan that stands was issued, each in a sentence; lifts with it are outside of the plan.
-std::vector<std::string> changes_since(const Book& book, const Json& plan);
+std::vector<Reason> changes_since(const Book& book, const Json& plan);
 
 // Marks of this plan's body that another issued plan of the site has on a day of both: a mark is of one plan.
 struct TakenMark {

@@ -1,11 +1,10 @@
 #include "plan_lines.hpp"
 
+#include "reason.hpp"
+
 namespace cotter::desk {
 
 namespace {
-
-constexpr const char* entered = "as entered";
-constexpr const char* planners = "the planner's";
 
 std::string amount_in(const Json& from, const char* field, const char* unit)
 {
@@ -20,28 +19,31 @@ std::string names_in(const Book& book, const Json& plan, const char* field)
     return names.empty() ? "not stated" : names;
 }
 
-Json line(const std::string& what, const std::string& says, const char* source = planners)
+Json line(const std::string& what, const std::string& says, const char* source = "the planner's")
 {
-    return {{"what", what}, {"says", says}, {"formula", entered}, {"source", source}};
+    return {{"what", what}, {"says", says}, {"formula", "as entered"}, {"source", source}};
 }
 
-Json line_of_place(const Json& place)
+void add_place(const Json& place, Json& lines)
 {
-    const auto mm = [&](const char* field) { return amount_in(place, field, "mm"); };
-    return line("mark " + place.value("id", ""), "radius to the arm-nose pin " + mm("nose_radius_mm") +
-                                                     ", to the centre of gravity " + mm("centre_radius_mm") +
-                                                     "; heights: pick-up " + mm("pick_height_mm") + ", slew " +
-                                                     mm("slew_height_mm") + ", laid " + mm("lay_height_mm"));
+    for (const auto& [field, what] : {std::pair{"nose_radius_mm", "radius to the arm-nose pin"},
+                                      {"centre_radius_mm", "radius to the centre of gravity"},
+                                      {"pick_height_mm", "height at pick-up"},
+                                      {"slew_height_mm", "height at slew"},
+                                      {"lay_height_mm", "height where laid"}}) {
+        lines.push_back(line(what, amount_in(place, field, "mm")));
+        lines.back()["about"] = place.value("id", "");
+    }
 }
 
-std::string roles_in(const Json& plan)
+void add_roles(const Json& plan, Json& lines)
 {
-    std::string needed;
     const Json roles = plan.value("roles", Json::object());
     for (const auto& [role, is] : roles.items())
         if (is == true)
-            needed += (needed.empty() ? "" : ", ") + role;
-    return needed.empty() ? "not stated" : needed;
+            lines.push_back(line("who is needed", role));
+    if (roles.empty())
+        lines.push_back(line("who is needed", "not stated"));
 }
 
 std::string sequence_in(const Json& plan)
@@ -56,11 +58,11 @@ std::string sequence_in(const Json& plan)
 // What people are briefed on, whoever worked the figures out.
 void add_said(const Json& plan, Json& lines)
 {
-    lines.push_back(line("category", plan.value("category", "not stated")));
-    lines.push_back(line("who is needed", roles_in(plan)));
-    lines.push_back(line("sequence", sequence_in(plan)));
+    lines.push_back(line(key("category"), plan.value("category", "not stated")));
+    add_roles(plan, lines);
+    lines.push_back(line(key("sequence"), sequence_in(plan)));
     const Json sheet = plan.value("worksheet", Json::object()), trench = sheet.value("trench", Json::object());
-    for (const auto& [field, what] : {std::pair{"light", "light"}, {"route", "way from the stack to the trench"}})
+    for (const auto& [field, what] : {std::pair{"light", key("light")}, {"route", "way from the stack to the trench"}})
         if (sheet.contains(field))
             lines.push_back(line(what, sheet.at(field)));
     if (sheet.contains("wind_limit_mm_s"))
@@ -77,13 +79,13 @@ Json lines_of_entered(const Book& book, const Json& plan)
     Json lines = Json::array();
     add_said(plan, lines);
     for (const Json& place : plan.value("places", Json::array()))
-        lines.push_back(line_of_place(place));
+        add_place(place, lines);
     lines.push_back(line("greatest load", amount_in(plan, "greatest_kg", "kg"), outside));
     lines.push_back(line("greatest radius", amount_in(plan, "greatest_radius_mm", "mm"), outside));
     lines.push_back(line("nobody inside", amount_in(plan, "zone_mm", "mm"), outside));
-    for (const auto& [field, what] : {std::pair{"machines", "machines"},
-                                      {"attachments", "attachments"},
-                                      {"models", "models"},
+    for (const auto& [field, what] : {std::pair{"machines", key("machines")},
+                                      {"attachments", key("attachments")},
+                                      {"models", key("models")},
                                       {"pipes", "pipe types"}})
         lines.push_back(line(what, names_in(book, plan, field), outside));
     return lines;

@@ -27,12 +27,16 @@ double load_of(const PlanSheet& plan, const Pipe& pipe, bool hitch_too)
     return load_on_machine(asked, hitch_too, hanging_kg(asked, pipe)).value_or(-1);
 }
 
-std::string role_name(Role role)
+const char* mass_of_a(Role role)
 {
-    for (const auto& [name, each] : records::names_of<Role>())
-        if (each == role)
-            return std::string{name};
-    return "";
+    switch (role) {
+    case Role::attachment: return "mass of the attachment";
+    case Role::headplate: return "mass of the headplate";
+    case Role::hitch: return "mass of the hitch";
+    case Role::hook: return "mass of the hook";
+    case Role::sling: return "mass of the sling";
+    default: return "mass of the machine";
+    }
 }
 
 // Each mass of the load path by itself, so that nobody counts one twice or forgets it.
@@ -40,7 +44,7 @@ void deductions(const PlanSheet& plan, Results& out)
 {
     for (const Item& each : plan.gear.items)
         if (each.role && each.role != Role::machine && each.mass)
-            out.add({"mass of the " + role_name(*each.role), each.tag, each.mass->count(), "kg",
+            out.add({mass_of_a(*each.role), each.tag, each.mass->count(), "kg",
                      each.role == Role::hitch && plan.gear.chart->includes_hitch.value_or(false)
                          ? "as on record; the chart has taken it off already"
                          : "as on record",
@@ -56,10 +60,10 @@ void pipe(const PlanSheet& plan, const PlannedPipe& run, PlannedLoads& loads, Re
 {
     loads.all_measured = loads.all_measured && is_measured(run.pipe);
     if (!is_measured(run.pipe))
-        return out.refuse(run.id, "a dimension of this pipe type is not known; record pipe gives it");
+        return out.refuse(run.id, "a dimension of this pipe type is not known: write it down with the pipe");
     const double load = load_of(plan, run.pipe, false), all = load_of(plan, run.pipe, true);
     if (load < 0 || all < 0)
-        return out.refuse(run.id, "a mass in the load path is not known; record unit gives it");
+        return out.refuse(run.id, "a mass in the load path is not known: write it down with the unit");
     out.add({"mass of a pipe", run.id, up(*mass_of(run.pipe).used), "kg",
              "hollow cylinder and socket ring, or the maker's mass if greater", "geometry; firm's own rule"});
     out.add({"load on the machine", run.id, up(load), "kg",
@@ -111,7 +115,7 @@ PlannedLoads plan_pipes(const PlanSheet& plan, Results& out)
         if (ids.insert(run.id).second)
             pipe(plan, run, loads, out);
     }
-    out.add({"lifts", "", all, "", "one a pipe", "the drawings"});
+    out.add({key("lifts"), "", all, "", "one lift a pipe", "the drawings"});
     if (out.refusals.empty())
         travel(plan, loads, out);
     return loads;
@@ -124,14 +128,13 @@ void plan_order_of_work(const PlanSheet& plan, Results& out)
     for (const PlannedPipe& run : plan.runs) {
         stretches.push_back({run.id, run.pipes, serving(model, run.pipe), run.after});
         if (model.adjusts.value_or(true) && stretches.back().states.empty())
-            out.refuse(run.id, "no setting of this attachment serves its barrel of " +
-                                   std::to_string(run.pipe.barrel->count()) + " mm");
+            out.refuse(run.id, "no setting of this attachment serves its barrel of {} mm", run.pipe.barrel->count());
     }
     const WorkOrder order = order_of_work(stretches, std::nullopt);
     std::string says;
     for (const Step& step : order.steps)
-        says += (says.empty() ? "" : ", ") + std::to_string(stretches[step.stretch].pipes) + " x " +
-                stretches[step.stretch].pipe + (step.state ? " in " + model.states[*step.state].name.value_or("") : "");
+        says += (says.empty() ? "" : ", ") + std::to_string(stretches[step.stretch].pipes) + " \u00d7 " +
+                stretches[step.stretch].pipe + (step.state ? ": " + model.states[*step.state].name.value_or("") : "");
     out.say("order of work", "", says, "fewest changes of the setting", "all orders compared");
     out.add({"changes of the setting", "", order.moves, "", "the first one included", "all orders compared"});
 }

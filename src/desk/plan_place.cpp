@@ -14,15 +14,21 @@ namespace {
 
 using Points = std::vector<MovePoint>;
 
-const char* name(Stage stage)
-{
-    constexpr std::array names{"pick-up", "slew", "over the edge", "lowering", "laid"};
-    return names[static_cast<std::size_t>(stage)];
-}
+using Words = std::array<const char*, 5>;
+
+const char* at(Stage stage, const Words& words) { return words[static_cast<std::size_t>(stage)]; }
+
+constexpr Words height_at{"height at pick-up", "height at slew", "height at the edge", "height at lowering",
+                          "height where laid"};
+constexpr Words load_at{"load where the chart gives least: pick-up", "load where the chart gives least: slew",
+                        "load where the chart gives least: over the edge",
+                        "load where the chart gives least: lowering", "load where the chart gives least: laid"};
+constexpr Words off_chart_at{"pick-up is off the chart", "slew is off the chart", "over the edge it is off the chart",
+                             "lowering is off the chart", "laid is off the chart"};
 
 const char* name(Sector sector)
 {
-    constexpr std::array names{"front", "side", "both"};
+    constexpr std::array names{key("front"), key("side"), key("both")};
     return names[static_cast<std::size_t>(sector)];
 }
 
@@ -46,7 +52,7 @@ void reach(Json& place, const Points& points, Sector sector, double& greatest, R
     for (const MovePoint& each : points) {
         nose = std::max(nose, each.radius);
         centre = std::max(centre, each.centre_radius);
-        out.add({std::string{"height at "} + name(each.stage), about, std::llround(each.height), "mm",
+        out.add({at(each.stage, height_at), about, std::llround(each.height), "mm",
                  "level of the pipe's underside + outside of the pipe + pin above crown", geometry});
     }
     place.update({{"nose_radius_mm", up(nose)},
@@ -86,10 +92,8 @@ void read_chart(const PlanSheet& plan, const PlannedLoads& loads, const std::str
             all.insert(all.end(), read.begin(), read.end());
     const Reading worst = governing(all);
     if (!worst.rated)
-        return out.refuse(about, std::string{name(worst.stage)} + " is off the chart: radius " +
-                                     std::to_string(worst.radius.count()) + " mm, height " +
-                                     std::to_string(worst.height.count()) + " mm, over " + name(sector));
-    out.at_most({std::string{"load where the chart gives least, "} + name(worst.stage), about, up(loads.load), "kg",
+        return out.refuse(about, "{}: radius {} mm, height {} mm, over {}", at(worst.stage, off_chart_at), worst.radius.count(), worst.height.count(), name(sector));
+    out.at_most({at(worst.stage, load_at), about, up(loads.load), "kg",
                  "lowest corner of the chart's cell", "smaller value at the next larger radius, a crane manual"},
                 worst.rated->count());
 }
@@ -105,7 +109,7 @@ void mounting(const PlanSheet& plan, const PlannedLoads& loads, const std::strin
     out.at_most({"mass on the mounting", about, up(loads.all), "kg", "as on the machine, the hitch counted", firm},
                 hanging.at("mount_kg").get<std::int64_t>());
     out.at_most({"moment on the mounting", about, up(mounting_moment_nm(asked, loads.all)), "N m",
-                 "load x 9.81 x distance of the centre of gravity at greatest tilt", "statics"},
+                 "load x 9.81 x distance of the centre of gravity at greatest tilt", key("statics")},
                 hanging.at("mount_nm").get<std::int64_t>());
 }
 

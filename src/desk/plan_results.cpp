@@ -1,5 +1,6 @@
 #include "plan_results.hpp"
 
+
 namespace cotter::desk {
 
 namespace {
@@ -35,11 +36,6 @@ void Results::say(const std::string& what, const std::string& about, const std::
     list_.push_back(std::move(each));
 }
 
-void Results::refuse(const std::string& about, const std::string& why)
-{
-    refusals.push_back((about.empty() ? "" : about + ": ") + why);
-}
-
 void Results::check(const Result& result, std::int64_t limit, bool holds, const char* accepted)
 {
     Json each = json_of(result);
@@ -47,8 +43,7 @@ void Results::check(const Result& result, std::int64_t limit, bool holds, const 
     each["limit_is"] = accepted;
     list_.push_back(std::move(each));
     if (!holds)
-        refuse(result.about, result.what + " " + std::to_string(result.value) + " " + result.unit + "; " + accepted +
-                                 " " + std::to_string(limit) + " is accepted");
+        refuse(result.about, "{} {} {}; {} {} is accepted", result.what, result.value, result.unit, accepted, limit);
 }
 
 } // namespace cotter::desk

@@ -40,15 +40,29 @@ void add_struts(std::vector<Obstacle>& obstacles, const Json& trench)
             obstacles.push_back({{left, level, left + depth, level + depth}, clearance});
 }
 
-std::string steps(const std::vector<Pose>& path)
+void path_figures(const std::string& about, const std::vector<Pose>& path, Results& out)
 {
     double tilt = 0, along = 0;
     for (const Pose& each : path) {
         tilt = std::max(tilt, std::abs(each.tilt));
         along = std::max(along, std::abs(each.x - path.back().x));
     }
-    return std::to_string(path.size()) + " steps, tilted at most " + std::to_string(std::llround(std::ceil(tilt))) +
-           " degrees, " + std::to_string(std::llround(along)) + " mm along the trench";
+    constexpr const char* found = "best-first search over place and tilt, every step checked";
+    constexpr const char* by = "plane geometry; the arm above the attachment is not in it";
+    out.add({"steps of the path past the struts", about, static_cast<std::int64_t>(path.size()), "", found, by});
+    out.add({"greatest tilt on that path", about, std::llround(std::ceil(tilt)), key("degrees"), found, by});
+    out.add({"way along the trench on that path", about, std::llround(along), "mm", found, by});
+}
+
+const char* in_words(Way way)
+{
+    switch (way) {
+    case Way::none: return key("none");
+    case Way::level: return key("level");
+    case Way::tilted: return key("tilted");
+    case Way::threaded: return key("threaded");
+    }
+    return "none";
 }
 
 // A constant tilt is what each lift is judged by; the path is how the signaller takes it down.
@@ -56,23 +70,25 @@ void way(const PlanSheet& plan, const PlannedPipe& run, Results& out)
 {
     const Threading found = thread(passage_of(plan, run.pipe));
     if (found.way == Way::none)
-        out.refuse(run.id, "does not go down between the struts with its attachment" +
-                               (found.gap_needed ? "; at least " + std::to_string(up(*found.gap_needed)) +
-                                                       " mm between them is needed"
-                                                 : std::string{}));
-    out.say("way between the struts", run.id, std::string{rules::name(found.way)}, "rectangle of pipe and attachment",
+        found.gap_needed ? out.refuse(run.id,
+                                      "does not go down between the struts with its attachment; at least {} mm between "
+                                      "them is needed",
+                                      up(*found.gap_needed))
+                         : out.refuse(run.id, "does not go down between the struts with its attachment");
+    out.say("way between the struts", run.id, in_words(found.way), "rectangle of pipe and attachment",
             geometry);
     const auto asked = path_in_trench(plan, run.pipe);
     const auto path = find_path(*asked);
     if (path.empty()) {
         const auto share = share_of_clearance(*asked);
-        return out.refuse(run.id, "no path past struts and the pipe already laid was found; " +
-                                      (share ? "with " + std::to_string(std::llround(*share * 100)) +
-                                                   " % of the clearance there is one"
-                                             : std::string{"not even touching is there one"}));
+        return share ? out.refuse(run.id,
+                                  "no path past struts and the pipe already laid was found; with {} % of the clearance "
+                                  "there is one",
+                                  std::llround(*share * 100))
+                     : out.refuse(run.id, "no path past struts and the pipe already laid was found; not even touching "
+                                          "is there one");
     }
-    out.say("path past the struts", run.id, steps(path), "best-first search over place and tilt, every step checked",
-            "plane geometry; the arm above the attachment is not in it");
+    path_figures(run.id, path, out);
 }
 
 // Walings narrow the trench.
@@ -94,9 +110,14 @@ bool is_open(const Json& trench) { return trench.contains("strutted") && trench.
 
 bool is_told(const PlanSheet& plan, Results& out)
 {
-    for (const char* field : {"strutted", "gap_mm", "clearance_mm", "strut_depth_mm", "strut_level_mm", "waling_mm"})
+    for (const auto& [field, what] : {std::pair{"strutted", "whether there are struts"},
+                                      {"gap_mm", "the gap between the struts"},
+                                      {"clearance_mm", "the clearance to be kept"},
+                                      {"strut_depth_mm", "how deep a strut is"},
+                                      {"strut_level_mm", "the level of the lowest strut"},
+                                      {"waling_mm", "how far a waling stands into the trench"}})
         if (!plan.sheet.at("trench").contains(field)) {
-            out.refuse("trench", std::string{field} + " is not given; a trench without struts says so");
+            out.refuse("trench", "{} is not given; a trench without struts says so", what);
             return false;
         }
     const Model& model = *plan.item(Role::attachment).model;
@@ -112,8 +133,8 @@ void laid_end(const PlanSheet& plan, Results& out)
     const Json& trench = plan.sheet.at("trench");
     const auto end = trench.value("laid_end_mm", std::int64_t{0}), gap = trench.at("gap_mm").get<std::int64_t>();
     if (std::abs(end) > gap)
-        out.refuse("trench", "laid_end_mm is " + std::to_string(end) + "; within a gap of the strut behind, " +
-                                 std::to_string(-gap) + " to " + std::to_string(gap) + ", is accepted");
+        out.refuse("trench", "the end of the pipe already laid is at {} mm; within a gap of the strut behind, {} to {}, "
+                                        "is accepted", end, -gap, gap);
 }
 
 // Struts hold the sides, so they are in the trench.
@@ -123,13 +144,10 @@ void struts_in_trench(const PlanSheet& plan, Results& out)
     const auto depth = trench.at("depth_mm").get<std::int64_t>();
     for (const Json& each : trench.value("higher_struts_mm", Json::array()))
         if (each <= trench.at("strut_level_mm"))
-            out.refuse("trench", "a higher strut at " + each.dump() + " mm is not above strut_level_mm, " +
-                                     trench.at("strut_level_mm").dump() + "; that one is the lowest");
+            out.refuse("trench", "a higher strut at {} mm is not above the lowest one, at {} mm", each.get<std::int64_t>(), trench.at("strut_level_mm").get<std::int64_t>());
     for (const double each : strut_levels(trench))
         if (each >= static_cast<double>(depth))
-            out.refuse("trench", "a strut " + std::to_string(std::llround(each)) +
-                                     " mm over the bed is above the ground; under " + std::to_string(depth) +
-                                     " is accepted");
+            out.refuse("trench", "a strut {} mm over the bed is above the ground; under {} is accepted", std::llround(each), depth);
     out.say("between the struts, not worked out", "", "the arm and the hitch above the attachment",
             "look at the drawing and keep them clear", "the planner's");
 }
@@ -181,18 +199,18 @@ void plan_trench(const PlanSheet& plan, Results& out)
 {
     const Json& trench = plan.sheet.at("trench");
     if (!trench.contains("someone_enters"))
-        out.refuse("trench", "someone_enters is not given: does somebody go in?");
+        out.refuse("trench", "it is not said whether somebody goes in");
     if (trench.value("someone_enters", true) && trench.value("support", "").empty())
-        out.refuse("trench", "somebody goes in, and support does not say how the sides are held");
+        out.refuse("trench", "somebody goes in, and it is not said how the sides are held");
     if (trench.value("someone_enters", true) && trench.value("waits_at", "").empty())
-        out.refuse("trench", "somebody goes in, and waits_at does not say where they stand until the pipe bears");
+        out.refuse("trench", "somebody goes in, and it is not said where they stand until the pipe bears");
     std::set<std::string> seen;
     const bool told = !is_open(trench) && is_told(plan, out);
     if (!plan.envelope_width_mm)
         out.say("beside the pipe, not worked out", "", "the attachment across the pipe",
-                "its model does not say envelope_width_mm: measure it and keep it clear", "the planner's");
+                "its model does not say how wide it is: measure it and keep it clear", "the planner's");
     if (told && !trench.contains("laid_end_mm"))
-        out.say("pipe already laid", "", "none counted", "laid_end_mm is not given", "the plan's");
+        out.say("pipe already laid", "", "none counted", "its end is not given", "the plan's");
     if (told) {
         laid_end(plan, out);
         struts_in_trench(plan, out);

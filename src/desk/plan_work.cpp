@@ -33,9 +33,9 @@ Json without_nulls(const Json& from)
 void refuse_empty_lists(const PlanSheet& plan, Results& out)
 {
     if (plan.runs.empty())
-        out.refuse("", "runs is empty; at least one stretch of pipes is needed");
+        out.refuse("", "no stretch of pipes is given; at least one is needed");
     if (plan.sheet.at("stands").empty())
-        out.refuse("", "stands is empty; at least one standing place is needed");
+        out.refuse("", "no standing place is given; at least one is needed");
     std::set<std::string> ids;
     for (const Json& stand : plan.sheet.at("stands"))
         if (!ids.insert(stand.at("id")).second)
@@ -45,20 +45,26 @@ void refuse_empty_lists(const PlanSheet& plan, Results& out)
 // What a plan says even where it says that there is none.
 void refuse_unsaid(const PlanSheet& plan, const Json& body, Results& out)
 {
-    for (const char* field : {"first_day", "last_day", "category", "sequence", "roles"})
+    for (const auto& [field, missing] : {std::pair{"first_day", "its first day is not given"},
+                                         {"last_day", "its last day is not given"},
+                                         {"category", "the category of lift is not given"},
+                                         {"sequence", "the sequence of steps is not given"},
+                                         {"roles", "who is needed is not given"}})
         if (!body.contains(field))
-            out.refuse("", std::string{field} + " is not given");
-    for (const auto& [field, hint] : {std::pair{"wind_limit_mm_s", "wind at which lifting stops"},
-                                      {"light", "say daylight if none else is needed"},
-                                      {"route", "from stack to trench"},
-                                      {"around", "overhead lines and buried services; an empty list says none"}})
+            out.refuse("", missing);
+    for (const auto& [field, missing] :
+         {std::pair{"wind_limit_mm_s", "the wind at which lifting stops is not given"},
+          {"light", "the light is not given: say daylight if none else is needed"},
+          {"route", "the way from the stack to the trench is not given"},
+          {"around", "what is near is not given: overhead lines and buried services; an empty list says none"}})
         if (!plan.sheet.contains(field))
-            out.refuse("", std::string{field} + " is not given: " + hint);
+            out.refuse("", missing);
     if (body.value("last_day", "9") < body.value("first_day", ""))
-        out.refuse("", "last_day is before first_day");
-    for (const char* field : {"sequence", "roles"})
+        out.refuse("", "its last day is before its first");
+    for (const auto& [field, missing] :
+         {std::pair{"sequence", "the sequence has no step"}, {"roles", "nobody is said to be needed"}})
         if (body.contains(field) && body.at(field).empty())
-            out.refuse("", std::string{field} + " is empty");
+            out.refuse("", missing);
     for (const Json& stand : plan.sheet.at("stands"))
         if (stand.at("id") == "")
             out.refuse("", "a standing place has no mark");
@@ -84,24 +90,25 @@ Json sizes_of(const Book& book, const Json& pipes)
 void refuse_other_set_up(const PlanSheet& plan, Results& out)
 {
     if (!plan.gear.set_up)
-        return out.refuse(plan.machine, "how it is set up is not in this book; record machine_set_up gives it");
+        return out.refuse(plan.machine, "how it is set up is not in this book: write its set-up down first");
     if (plan.chart_chosen != plan.sheet.at("chart").get<std::string>())
-        out.refuse(plan.machine, "is set up for chart " + plan.chart_chosen + "; that chart is accepted");
+        out.refuse(plan.machine, "is set up for chart {}; that chart is accepted", plan.chart_chosen);
     if (plan.coupled_hitch != plan.sheet.value("hitch", ""))
-        out.refuse(plan.machine, plan.coupled_hitch.empty()
-                                     ? "has no hitch coupled by the record; the worksheet names one"
-                                     : "has " + plan.coupled_hitch +
-                                           " coupled by the record; the worksheet's hitch is another or left out");
+        out.refuse(plan.machine,
+                   plan.coupled_hitch.empty()
+                       ? "has no hitch coupled by the record; the worksheet names one"
+                       : "has {} coupled by the record; the worksheet's hitch is another or left out",
+                   plan.coupled_hitch);
     if (plan.fitted_headplate != plan.sheet.value("headplate", ""))
         out.refuse(plan.attachment,
                    plan.fitted_headplate.empty()
                        ? "has no headplate fitted by the record; the worksheet names one"
-                       : "has " + plan.fitted_headplate +
-                             " fitted by the record; the worksheet's headplate is another or left out");
+                       : "has {} fitted by the record; the worksheet's headplate is another or left out",
+                   plan.fitted_headplate);
     const bool rigid = plan.gear.set_up->mounting == rules::Mounting::rigid;
     if (plan.sheet.at("hanging").at("rigid") != rigid)
         out.refuse(plan.machine,
-                   std::string{"its attachment is mounted "} + (rigid ? "rigidly" : "free") + " by its set-up");
+                   rigid ? "its attachment is mounted rigidly by its set-up" : "its attachment is mounted free by its set-up");
 }
 
 // Figures that cannot stand beside each other.
@@ -109,25 +116,26 @@ void refuse_impossible(const PlanSheet& plan, Results& out)
 {
     const Json &base = plan.sheet.at("base"), &hanging = plan.sheet.at("hanging");
     if (base.at("shoe_mm") >= base.at("gauge_mm"))
-        out.refuse(plan.machine, "shoe_mm, a track's width, is not less than gauge_mm between the tracks' middles");
+        out.refuse(plan.machine, "a track's width is not less than the gauge between the tracks' middles");
     if (base.at("overall_mm") < base.at("contact_mm"))
-        out.refuse(plan.machine, "overall_mm, the track over all, is less than contact_mm, what of it bears");
+        out.refuse(plan.machine, "the track over all is less than what of it bears");
     const auto& above_crown = plan.item(rules::Role::attachment).model->above_crown;
     if (above_crown && number(hanging, "pin_above_crown_mm") < rules::real(*above_crown))
-        out.refuse(plan.attachment, "pin_above_crown_mm is less than the attachment alone stands over the crown, " +
-                                        std::to_string(above_crown->count()) + " mm by its model");
+        out.refuse(plan.attachment, "the pin above the crown is less than the attachment alone stands over it, {} mm "
+                                               "by its model", above_crown->count());
     if (hanging.value("rigid", false) && number(hanging, "centre_below_pin_mm") < 1)
-        out.refuse(plan.attachment, "centre_below_pin_mm is 0; the combined centre of gravity is below the pin");
+        out.refuse(plan.attachment, "the combined centre of gravity is given at the pin; it is below it");
 }
 
 // Who confirms the places, who gives the signals.
 void refuse_without_roles(const Json& body, Results& out)
 {
     const Json roles = body.value("roles", Json::object());
-    for (const char* role : {"supervisor", "signaller"})
+    for (const auto& [role, why] :
+         {std::pair{"supervisor", "it says that no supervisor is needed; marks are confirmed by one"},
+          {"signaller", "it says that no signaller is needed; hold points are spoken with one"}})
         if (roles.contains(role) && roles.at(role) == false)
-            out.refuse("", std::string{"roles say that no "} + role +
-                               " is needed; marks are confirmed and hold points spoken with one");
+            out.refuse("", why);
 }
 
 std::set<std::string> pipe_ids(const PlanSheet& plan)
@@ -186,7 +194,7 @@ PlanWork work_out_plan(const Book& book, const std::string& id, const Json& give
     body["pipe_sizes"] = sizes_of(book, body.at("pipes"));
     body["gear_planned"] = gear_of(book, plan);
     for (const TakenMark& each : taken_marks(book, id, body))
-        out.refuse(each.mark, "is a mark of " + each.plan + " in those days; another mark is accepted");
+        out.refuse(each.mark, "is a mark of {} in those days; another mark is accepted", each.plan);
     body["results"] = out.take();
     std::vector<PlanStop> stops;
     if (out.refusals.empty())

@@ -2,8 +2,10 @@
 
 // A lift plan worked out from its worksheet: every figure with its limit, its formula and its source.
 
-#include "decide.hpp"
+#include "reason.hpp"
 #include "register.hpp"
+
+#include "decide.hpp"
 
 #include <string>
 #include <vector>
@@ -19,7 +21,7 @@ struct PlanStop {
 
 struct PlanWork {
     Json body;                         // of a lift_plan: what was given, and what was worked out
-    std::vector<std::string> refusals; // a line each: what passes its limit, so that the plan cannot be issued
+    std::vector<Reason> refusals; // what passes its limit, so that the plan cannot be issued
     std::vector<PlanStop> stops;       // asked where nothing is refused
 
     bool fits() const { return refusals.empty() && stops.empty(); }

@@ -23,7 +23,7 @@ std::optional<std::int64_t> plan_zone(const PlanSheet& plan, double radius, Resu
         facts.load_width = std::max(facts.load_width, real(std::max(*run.pipe.barrel, *run.pipe.socket)));
     }
     if (!plan.tail_swing) {
-        out.refuse("zone", "the machine's tail swing is not in this book; record unit with tail_swing_mm gives it");
+        out.refuse("zone", "the machine's tail swing is not in this book: write it down with the unit");
         return std::nullopt;
     }
     facts.tail_swing = *plan.tail_swing;
@@ -39,9 +39,9 @@ void plan_around(const PlanSheet& plan, Results& out)
     const Json around = plan.sheet.value("around", Json::array());
     for (const Json& each : around) {
         if (each.at("whose_rule") == "")
-            out.refuse(each.at("what"), "whose_rule is empty; who says how near one may come is needed");
-        out.at_least({"distance", each.at("what"), each.at("distance_mm").get<std::int64_t>(), "mm",
-                      "as measured; rule: " + each.at("whose_rule").get<std::string>(), "the plan's"},
+            out.refuse(each.at("what"), "it is not said whose rule it is how near one may come");
+        out.at_least({key("distance"), each.at("what"), each.at("distance_mm").get<std::int64_t>(), "mm",
+                      "as measured", "the plan's"},
                      each.at("least_mm").get<std::int64_t>());
     }
 }

@@ -3,6 +3,7 @@
 // This site, this day: what somebody who comes in at the gate asks to see.
 
 #include "board.hpp"
+#include "reason.hpp"
 
 #include <optional>
 #include <string>
@@ -31,7 +32,7 @@ struct DayUnit {
 struct DayPlan {
     Json doc;
     bool in_force = false;
-    std::vector<std::string> changes; // since it was issued: outside of it now
+    std::vector<Reason> changes; // since it was issued: outside of it now
 };
 
 struct DayPerson {

@@ -36,7 +36,9 @@ Json unit_json(const DayUnit& unit, const Book& book)
 
 Json plan_json(const DayPlan& plan)
 {
-    Json json = {{"in_force", plan.in_force}, {"outside_now", plan.changes}};
+    Json json = {{"in_force", plan.in_force}, {"outside_now", Json::array()}};
+    for (const Reason& each : plan.changes)
+        json["outside_now"].push_back(in_english(each));
     for (const char* field : {"id", "title", "issue", "first_day", "last_day"})
         json[field] = plan.doc.value(field, Json{});
     return json;

@@ -75,10 +75,10 @@ void refuse_left_out_hitch(const Book& book, const Delivery& d, const Chart& cha
     const Json hangs = d.body.value("hangs", Json::array());
     if (!hitch.empty() && !chart.includes_hitch.value_or(false) &&
         std::find(hangs.begin(), hangs.end(), hitch) == hangs.end())
-        out.refuse(on, "has " + hitch + " coupled by the record; it belongs among what hangs");
+        out.refuse(on, "has {} coupled by the record; it belongs among what hangs", hitch);
     const std::string chosen = doc(book, "set_up", on).value("chart", "");
     if (chosen != d.body.at("chart").get<std::string>())
-        out.refuse(on, "is set up for chart \"" + chosen + "\"; that chart is accepted");
+        out.refuse(on, "is set up for chart {}; that chart is accepted", chosen);
 }
 
 // A chart that nobody compared with its page proves nothing, nor does one for another arm, blade or counterweight.
@@ -86,11 +86,13 @@ void refuse_other_chart(const Book& book, const Delivery& d, const Chart& chart,
 {
     const std::string on = d.body.at("machine"), id = d.body.at("chart");
     const Json set_up = doc(book, "set_up", on);
-    for (const auto& [field, charted] :
-         {std::pair{"arm", chart.arm}, {"blade", chart.blade}, {"counterweight", chart.counterweight}})
+    const auto refuse = [&](const char* field, const char* why, const Known<std::string>& charted) {
         if (!charted || set_up.value(field, "") != *charted)
-            out.refuse(on, std::string{"its "} + field + " is \"" + set_up.value(field, "not known") +
-                               "\", the chart is for \"" + charted.value_or("not known") + "\"");
+            out.refuse(on, why, set_up.value(field, "not known"), charted.value_or("not known"));
+    };
+    refuse("arm", "its arm is \"{}\", the chart is for \"{}\"", chart.arm);
+    refuse("blade", "its blade is \"{}\", the chart is for \"{}\"", chart.blade);
+    refuse("counterweight", "its counterweight is \"{}\", the chart is for \"{}\"", chart.counterweight);
     if (doc(book, "chart", id).value("compared", Json::array()).empty())
         out.refuse(id, "this chart was not compared with its page by a second person");
 }
@@ -105,7 +107,7 @@ void ratings_of_what_hangs(const Book& book, const Delivery& d, Results& out)
             if (from->contains(field))
                 rating = std::min(rating.value_or(INT64_MAX), from->at(field).get<std::int64_t>());
         if (!rating)
-            out.refuse(each, "its rating is not in this book; record unit with plate_kg gives it");
+            out.refuse(each, "its rating is not in this book: write it down with the unit");
         else
             out.at_most({"load on it", each, up(d.on_hook), "kg", "as delivered, sling and what hangs with it",
                          "its plate and its model"},
@@ -191,14 +193,15 @@ void sling_limits(const Delivery& d, double angle, Results& out)
     if (const auto reported = reported_for(d, *used.legs); limit && reported)
         limit = std::min(*limit, *reported);
     if (!limit)
-        return out.refuse(d.sling_unit, "has no limit for " + std::to_string(d.lugs.size()) +
-                                            " legs at this angle: tag, chain size or grade is not known");
+        return out.refuse(d.sling_unit, "has no limit for {} legs at this angle: tag, chain size or grade is not "
+                                                   "known", d.lugs.size());
     const bool heavy = d.load * 100 >= static_cast<double>(limit->count()) * symmetry_percent;
     const bool askew = !is_centred(d);
     const bool halved = (heavy && (askew || !d.sling.symmetric.value_or(false))) || (askew && d.lugs.size() == 4);
     out.at_most(
         {"load on the sling", d.sling_unit, up(d.load), "kg",
-         halved ? "half of the limit: the load is off centre, or 80 % of it is reached and symmetry is not confirmed"
+         halved ? key("half of the limit: the load is off centre, or 80 % of it is reached and symmetry is not "
+                             "confirmed")
                 : "the lowest of tag and table at this angle, for the legs that are used",
          "EN 818-4 table 3; EN 818-6"},
         halved ? limit->count() / 2 : limit->count());
