@@ -9,7 +9,9 @@ namespace cotter::desk {
 
 FieldUnit unit_of(const std::string& field)
 {
-    static const std::array<std::pair<const char*, FieldUnit>, 10> units{{{"_kg_m3", {"kg/m\u00b3", 0}},
+    static const std::array<std::pair<const char*, FieldUnit>, 12> units{{{"chainage_mm", {"m", 3}},
+                                                                          {"invert_mm", {"m", 3}},
+                                                                          {"_kg_m3", {"kg/m\u00b3", 0}},
                                                                           {"_mm_s", {"m/s", 3}},
                                                                           {"_mdeg", {"\u00b0", 3}},
                                                                           {"_kpa", {"kPa", 0}},

@@ -4,6 +4,7 @@
 #include <cstdlib>
 #include <filesystem>
 
+#include <fmt/args.h>
 #include <libintl.h>
 #include <locale.h>
 
@@ -82,10 +83,27 @@ std::string in_language(const char* one, const char* many, std::size_t count)
     return language() == Language::english ? (count == 1 ? one : many) : dngettext(domain, one, many, count);
 }
 
+std::string filled_in(const std::string& text, const std::vector<std::string>& values)
+{
+    fmt::dynamic_format_arg_store<fmt::format_context> arguments;
+    for (const std::string& each : values)
+        arguments.push_back(each);
+    return fmt::vformat(text, arguments);
+}
+
 std::string decimal(std::string text)
 {
     if (language() != Language::english)
         std::replace(text.begin(), text.end(), '.', ',');
+    return text;
+}
+
+std::string decimals_in(std::string text)
+{
+    const auto is_digit = [&](std::size_t i) { return i < text.size() && '0' <= text[i] && text[i] <= '9'; };
+    for (std::size_t i = 1; i < text.size(); ++i)
+        if (text[i] == '.' && is_digit(i - 1) && is_digit(i + 1))
+            text[i] = decimal(".")[0];
     return text;
 }
 

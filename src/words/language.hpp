@@ -8,6 +8,7 @@
 #include <array>
 #include <string>
 #include <string_view>
+#include <vector>
 
 namespace cotter::words {
 
@@ -34,6 +35,7 @@ std::string in_language(const char* one, const char* many, std::size_t count);
 
 // A number's text with the language's decimal sign: "6.2 m", "6,2 m".
 std::string decimal(std::string text);
+std::string decimals_in(std::string text); // of each number in a text
 
 // What a literal among the values says is translated too; a std::string, which is data, is not.
 inline std::string shown(const char* english) { return in_language(english); }
@@ -48,6 +50,8 @@ template <typename... Values> std::string filled(const std::string& text, const 
 
 } // namespace detail
 
+std::string filled_in(const std::string& text, const std::vector<std::string>& values);
+
 // A sentence with its places {} filled: say("Mark {}, issue {}", mark, issue).
 template <typename... Values> std::string say(const char* english, const Values&... values)
 {
@@ -59,6 +63,16 @@ template <typename... Values>
 std::string say_many(std::size_t count, const char* one, const char* many, const Values&... values)
 {
     return detail::filled(in_language(one, many, count), count, shown(values)...);
+}
+
+// What waits for its language (desk::Reason): {about, text, values}. A value that is a key itself is translated too.
+template <typename Reason> std::string said(const Reason& reason)
+{
+    std::vector<std::string> values;
+    for (const std::string& each : reason.values)
+        values.push_back(in_language(each));
+    const std::string sentence = filled_in(in_language(reason.text), values);
+    return reason.about.empty() ? sentence : reason.about + ": " + sentence;
 }
 
 } // namespace cotter::words

@@ -49,6 +49,20 @@ std::string outside(const Finding& finding)
                amount(finding.measured, finding.unit), amount(finding.limit, finding.unit, Rounding::down));
 }
 
+// A pipe's figure that is not known says nothing against the attachment, and nothing for it.
+std::optional<Sentence> of_unknown(const Finding& finding, const std::string& who)
+{
+    const bool is_known = !std::holds_alternative<std::monostate>(finding.measured) &&
+                          !std::holds_alternative<std::monostate>(finding.limit);
+    const char* what = finding.code == Code::pipe_size     ? "Its size, or the maker's, is not known"
+                       : finding.code == Code::pipe_length ? "Its length, or the maker's, is not known"
+                       : finding.code == Code::pipe_mass   ? "Its mass, or the maker's, is not known"
+                                                           : nullptr;
+    if (is_known || !what)
+        return std::nullopt;
+    return Sentence{in_language("Not known whether this attachment takes the pipe") + who, in_language(what)};
+}
+
 class Filling {
 public:
     Filling(const Finding& finding, const Question& question, const Naming& naming)
@@ -82,6 +96,8 @@ Sentence says(const Finding& finding, const Question& question, const Naming& na
 {
     const Filling filling{finding, question, naming};
     const FindingWords& words = words_of(finding.code);
+    if (auto unknown = of_unknown(finding, finding.about.empty() ? "" : ": " + naming(finding.about)))
+        return *unknown;
     if (finding.code == Code::setting_unknown && !was_ever_set(question))
         return {filling.fill(words.headline),
                 in_language("It was never set by the record: two people set it by the steps")};
