@@ -101,7 +101,9 @@ void add_diameter(Figure& figure, const View& view, const AttachmentPicture& pic
     figure.add(Arrow{{centre.x - outer, y}, {centre.x + outer, y}, true});
     char text[32];
     std::snprintf(text, sizeof text, "\u00d8 %.0f", picture.barrel);
-    figure.add(Label{{centre.x + 2.5, y - 1.2}, text, Align::left, 2.8});
+    const bool has_room = outer > text_width(text, 2.8) + 5; // beside the axis; else after the arrow
+    figure.add(Label{has_room ? Point{centre.x + 2.5, y - 1.2} : Point{centre.x + outer + 2, y + 1.4}, text,
+                     Align::left, 2.8});
 }
 
 // Holes that stand close are drawn smaller, so that none lies on another.

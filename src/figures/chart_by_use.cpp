@@ -112,7 +112,7 @@ void key_line(Figure& figure, Point at, double apart, const std::string& says)
     figure.add(Label{{at.x + w + 3, at.y + h / 2 + capital / 2}, says, Align::left, capital});
 }
 
-constexpr double key_width = 74, key_height = 68; // mm of the sheet
+constexpr double key_width = 74, key_height = 80; // mm of the sheet
 
 void draw_key(Figure& figure, const ChartDrawn& drawn, Point at)
 {
@@ -120,7 +120,9 @@ void draw_key(Figure& figure, const ChartDrawn& drawn, Point at)
         figure.add(Label{{at.x, at.y + capital}, says, Align::left, capital});
         at.y += 6;
     };
-    line("in kg; load " + std::to_string(std::llround(std::ceil(drawn.load_kg))) + " kg");
+    line("the load, with all that hangs");
+    line(std::to_string(std::llround(std::ceil(drawn.load_kg))) + " kg");
+    line("ratings in kg");
     line("across: m from the slew axis");
     line("up: m over the ground, arm-nose pin");
     at.y += 2;

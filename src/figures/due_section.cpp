@@ -9,7 +9,7 @@ namespace cotter::figures {
 namespace {
 
 constexpr int columns = 3;
-constexpr double row_mm = 7.4, label_capital = 3.5, top = 8, narrow_width = 170;
+constexpr double label_capital = 3.5, top = 8, narrow_width = 170;
 constexpr std::array<const char*, columns> headings{"Attachments, headplates", "Slings, hooks", "Machines, hitches"};
 constexpr std::array<const char*, columns> short_headings{"Attachments", "Slings", "Machines"};
 
@@ -25,7 +25,9 @@ public:
     {
         narrow_ = width < narrow_width;
         staff_ = narrow_ ? 23 : 30;
-        ground_ = top + std::max(1.0, static_cast<double>(most_above())) * row_mm + 2;
+        indent_ = narrow_ ? 11.5 : 14.5;
+        row_ = narrow_ ? 10.4 : 7.4;
+        ground_ = top + std::max(1.0, static_cast<double>(most_above())) * row_ + 2;
         week_ = (height - ground_ - 3) / reading.weeks;
         column_ = (width - staff_) / columns;
     }
@@ -37,11 +39,10 @@ public:
         for (int i = 0; i < columns; ++i) {
             const auto& words = narrow_ ? short_headings : headings;
             section_.figure.add(
-                Label{{x_of(i) + 8, capital + 2}, words[static_cast<std::size_t>(i)], Align::left, capital, false});
+                Label{{x_of(i) + indent_, capital + 2}, words[static_cast<std::size_t>(i)], Align::left, capital, false});
             add_above(i);
             add_below(i);
         }
-        add_leaders();
         add_left_out();
         return std::move(section_);
     }
@@ -61,7 +62,7 @@ private:
             most = std::max(most, static_cast<long>(std::count_if(marks_.begin(), marks_.end(), [&](const DueMark& m) {
                                 return m.column == i && is_above(m);
                             })));
-        return std::min(most, 3L);
+        return std::min(most, 4L);
     }
 
     void add_ground()
@@ -71,6 +72,8 @@ private:
         for (double x = 2; x < f.width; x += 4)
             f.add(Line{{x, ground_ + 2.2}, {x + 2.2, ground_}, Pen::thin});
         f.add(Line{{staff_, 0}, {staff_, f.height}, Pen::thick});
+        for (int i = 1; i < columns; ++i)
+            f.add(Line{{x_of(i), ground_}, {x_of(i), f.height}, Pen::thin});
         const std::string today = reading_.name_of(today_);
         f.add(Label{{staff_ - 3, ground_ - 2}, narrow_ ? without_weekday(today) : today, Align::right, capital});
     }
@@ -92,16 +95,29 @@ private:
         }
     }
 
+    // On a narrow sheet the date stands under the tag.
     void add_mark(const DueMark& mark, double y)
     {
-        const double x = x_of(mark.column) + 8;
+        const double x = x_of(mark.column) + indent_;
         if (mark.sign)
             section_.figure.add(Mark{{x - 4, y - 1.6}, 6, *mark.sign});
         section_.figure.add(Label{{x, y}, mark.label, Align::left, label_capital, false});
-        const double gap = narrow_ ? 15 : std::max(17.0, text_width(mark.label, label_capital) * 0.85 + 2);
-        section_.figure.add(Label{{x + gap, y}, mark.date, Align::left, capital});
+        const double gap = std::max(17.0, text_width(mark.label, label_capital) * 0.85 + 2);
+        const Point beside = narrow_ ? Point{x, y + 4.4} : Point{x + gap, y};
+        section_.figure.add(Label{beside, mark.date, Align::left, capital});
         if (mark.latest && !is_above(mark))
-            placed_.push_back({mark.column, depth(*mark.latest), y - 1.4, mark.sign.has_value()});
+            add_leader(mark, y - 1.4);
+    }
+
+    // From the column's own staff at its date to the label, so that it crosses nothing.
+    void add_leader(const DueMark& mark, double label)
+    {
+        Figure& f = section_.figure;
+        const double x = x_of(mark.column), at = depth(*mark.latest), end = x + indent_ - (mark.sign ? 7.4 : 1.5);
+        f.add(Line{{x - 1, at}, {x + 1, at}, Pen::thick});
+        f.add(Line{{x, at}, {x + 1.5, at}, Pen::thin});
+        f.add(Line{{x + 1.5, at}, {x + indent_ - 7.4, label}, Pen::thin});
+        f.add(Line{{x + indent_ - 7.4, label}, {end, label}, Pen::thin});
     }
 
     std::vector<DueMark> in_column(int column, bool above) const
@@ -115,62 +131,33 @@ private:
         return found;
     }
 
+    // The nearest to the ground is the longest out of date; the last place counts those that have none.
     void add_above(int column)
     {
         const auto marks = in_column(column, true);
-        double y = ground_ - 3;
-        for (const DueMark& each : marks) {
-            if (y < top + 4) {
-                ++section_.left_out;
-                continue;
-            }
-            add_mark(each, y);
-            y -= row_mm;
-        }
+        const double lowest = ground_ - (narrow_ ? 7.4 : 3);
+        const auto places = static_cast<std::size_t>((lowest - top - 4) / row_) + 1;
+        const std::size_t shown = marks.size() > places ? places - 1 : marks.size();
+        double y = lowest;
+        for (std::size_t i = 0; i < shown; ++i, y -= row_)
+            add_mark(marks[i], y);
+        if (shown < marks.size())
+            add_mark({reading_.out_too(static_cast<int>(marks.size() - shown)), "", column, {}, Sign::stop}, y);
     }
 
-    // Each hangs at its date, or as near below as its neighbours leave room; the leader keeps left of the labels.
+    // Each hangs at its date, or as near below as its neighbours leave room.
     void add_below(int column)
     {
-        double free = ground_ + row_mm - 1;
+        double free = ground_ + row_ - 1;
         for (const DueMark& each : in_column(column, false)) {
             const double at = depth(*each.latest);
             const double y = std::max(at + 1.4, free);
-            if (y > section_.figure.height - 8) {
+            if (y > section_.figure.height - (narrow_ ? 12 : 8)) {
                 ++section_.left_out;
                 continue;
             }
             add_mark(each, y);
-            free = y + row_mm;
-        }
-    }
-
-    struct Placed {
-        int column;
-        double at, label;
-        bool sign;
-    };
-
-    // A label of a column further left lies at that depth.
-    bool crosses(const Placed& leader, double y) const
-    {
-        return std::any_of(placed_.begin(), placed_.end(), [&](const Placed& other) {
-            return other.column < leader.column && std::abs(other.label - y) < row_mm / 2;
-        });
-    }
-
-    // From the staff to the label, level and then to it; where another label is in the way only its end is drawn.
-    void add_leaders()
-    {
-        Figure& f = section_.figure;
-        for (const Placed& each : placed_) {
-            const double end = x_of(each.column) + (each.sign ? 0.5 : 6);
-            f.add(Line{{staff_ - 1, each.at}, {staff_ + 1.5, each.at}, Pen::thick});
-            if (!crosses(each, each.at) && !crosses(each, each.label)) {
-                f.add(Line{{staff_, each.at}, {std::max(staff_, end - 5), each.at}, Pen::thin});
-                f.add(Line{{std::max(staff_, end - 5), each.at}, {end, each.label}, Pen::thin});
-            } else
-                f.add(Line{{end - 4, each.label}, {end, each.label}, Pen::thin});
+            free = y + row_;
         }
     }
 
@@ -188,8 +175,7 @@ private:
     rules::Day today_;
     const DueReading& reading_;
     bool narrow_ = false;
-    double staff_ = 30;
-    std::vector<Placed> placed_;
+    double staff_ = 30, indent_ = 0, row_ = 0;
     DueSection section_;
     double ground_ = 0, week_ = 0, column_ = 0;
 };

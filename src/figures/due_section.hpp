@@ -19,7 +19,7 @@ struct DueMark {
 
 // The due board as a section through time: today is the ground line, weeks from Monday go down like depth on a staff,
 // units hang at their date on leaders; what is out of date or without a date stands above ground.
-// Marks that do not fit are left out and counted in `left_out`.
+// Marks below it that do not fit are left out and counted in `left_out`; above it each column says how many more.
 struct DueSection {
     Figure figure;
     int left_out = 0;
@@ -27,6 +27,7 @@ struct DueSection {
 struct DueReading {
     std::function<std::string(rules::Day)> name_of; // a day as a person reads it, weekday first: "Fri 4 Dec"
     std::function<std::string(int)> left_out;       // "3 more fall due later"
+    std::function<std::string(int)> out_too;        // "3 more", in a column above ground
     int weeks = 12;                                 // that the section is deep
 };
 DueSection due_section(const std::vector<DueMark>& marks, rules::Day today, double width, double height,

@@ -100,8 +100,10 @@ Figure from_above(const StandDrawn& stand, double width, double height)
     real.outline(inner, pipe_at(laid, 0, stand.pipe_length, stand.move.outside), Fill::paper);
     real.dimension(inner, {0, 0}, laid, in_metres(points.back().radius));
     const double past = 1 + (stand.pipe_length / 2 + 600) / std::max(points.front().radius, 1.0);
-    label(inner, real, {pick.x * past, pick.y * past}, "stack " + in_metres(points.front().radius), 0);
-    label(inner, real, {0, stand.zone}, "nobody inside " + in_metres(std::ceil(stand.zone / 10) * 10), 1.5);
+    label(inner, real, {pick.x * past, pick.y * past}, "the stack", 4.2);
+    label(inner, real, {pick.x * past, pick.y * past}, in_metres(points.front().radius), 0);
+    label(inner, real, {0, stand.zone}, "nobody inside", 1.5);
+    label(inner, real, {0, stand.zone}, in_metres(std::ceil(stand.zone / 10) * 10), -2.7);
     const double edge = near_edge(stand.move);
     if (stand.move.beside == Beside::alongside)
         real.dimension(inner, {-stand.zone * 0.55, -stand.move.footprint.half_width}, {-stand.zone * 0.55, -edge},

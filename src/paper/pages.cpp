@@ -205,7 +205,8 @@ std::string board_pdf(const TitleBlock& block, const std::vector<BoardRow>& rows
         if (!marks.empty()) {
             const auto section = figures::due_section(
                 marks, today, document.width(), 130,
-                {words::short_day, [](int left) { return std::to_string(left) + " more fall due later"; }});
+                {words::short_day, [](int left) { return std::to_string(left) + " more fall due later"; },
+                 [](int more) { return std::to_string(more) + " more"; }});
             document.figure(section.figure);
             if (section.left_out > 0)
                 document.paragraph(std::to_string(section.left_out) + " more stand in the table alone.");
