@@ -1,5 +1,7 @@
 #include "app.hpp"
 
+#include "first_steps.hpp"
+
 #include <array>
 
 namespace cotter::ui {
@@ -21,6 +23,7 @@ Outside App::with_lock()
 {
     Outside with = bare_;
     with.hand = [this](const std::string& by) { return lock_.hand(by); };
+    with.find = [this] { found_.ask(); };
     with.signing = {
         [this](const auto& person, auto then) { lock_.sign_in(person, std::move(then)); },
         [this](const auto& person, auto then) { lock_.sign(person, std::move(then)); },
@@ -37,12 +40,20 @@ void App::begin_places()
     today_.emplace(outside_);
 }
 
+// Once it is, it is not asked again.
+bool App::is_begun()
+{
+    is_begun_ = is_begun_ || desk::is_begun(outside_.book);
+    return is_begun_;
+}
+
 void App::first_screen(Sheet& sheet)
 {
     const Choice choice{"Cotter",
                         caution,
                         {{"Cab", "plant operator: check, pin, lift", std::nullopt},
-                         {"Site", "manager, supervisor: due, stopped, people", std::nullopt},
+                         {"Site", is_begun() ? "manager, supervisor: due, stopped, people" : "begin here: a new site",
+                          is_begun() ? std::nullopt : std::optional{figures::Sign::to_do}},
                          {"Yard", "hire desk, fitter: units and papers", std::nullopt},
                          {"This day", "for whoever comes in: reads only", std::nullopt},
                          {"Stop a unit", "anyone may", figures::Sign::stop},
@@ -99,8 +110,9 @@ bool App::draw_what_is_found(Sheet& sheet)
 {
     if (door_ == Door::cab && cab_->holds_a_load())
         return false;
-    if (!found_.is_open() && !found_.listen())
+    if (!found_.is_open() && !found_.listen(takes_digits_))
         return false;
+    const InGloves in_the_cab{door_ == Door::cab};
     found_.draw(sheet);
     return true;
 }
@@ -135,9 +147,10 @@ void App::draw(Sheet& sheet)
     } catch (const std::exception& e) {
         trouble_ = e.what();
     }
+    takes_digits_ = sheet.takes_digits();
 }
 
-void frame(App& app, const Theme& theme, const Spy& spy)
+double frame(App& app, const Theme& theme, const Spy& spy)
 {
     ImGui::GetIO().ConfigFlags |= ImGuiConfigFlags_NavEnableKeyboard; // arrows and space
     ImGui::NewFrame();
@@ -148,13 +161,12 @@ void frame(App& app, const Theme& theme, const Spy& spy)
     ImGui::Begin("sheet", nullptr,
                  ImGuiWindowFlags_NoDecoration | ImGuiWindowFlags_NoMove | ImGuiWindowFlags_NoSavedSettings |
                      ImGuiWindowFlags_NoBringToFrontOnFocus);
-    {
-        Sheet sheet{theme, spy};
-        app.draw(sheet);
-    }
+    Sheet sheet{theme, spy};
+    app.draw(sheet);
     ImGui::End();
     ImGui::PopStyleVar(2);
     ImGui::Render();
+    return sheet.drawn_again_in();
 }
 
 } // namespace cotter::ui

@@ -28,6 +28,7 @@ public:
 private:
     void draw_door(Sheet& sheet);
     void first_screen(Sheet& sheet);
+    bool is_begun();
     void trouble(Sheet& sheet);
     void locked(Sheet& sheet);
     bool draw_what_is_asked(Sheet& sheet); // false where nothing is
@@ -42,6 +43,8 @@ private:
     FindUnit found_;
     std::string trouble_;
     std::size_t turned_ = 0;
+    bool is_begun_ = false;
+    bool takes_digits_ = false; // the page of the last frame
     std::optional<Cab> cab_;
     std::optional<Site> site_;
     std::optional<Yard> yard_;
@@ -50,7 +53,7 @@ private:
     std::optional<LooksPage> looks_;
 };
 
-// One frame of the app on the current ImGui context.
-void frame(App& app, const Theme& theme, const Spy& spy);
+// One frame of the app on the current ImGui context; the seconds after which it wants the next by itself.
+double frame(App& app, const Theme& theme, const Spy& spy);
 
 } // namespace cotter::ui

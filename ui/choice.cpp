@@ -31,12 +31,12 @@ Grid grid_for(const Choice& choice, double width, double top, double bottom)
 }
 
 // Words and what more there is to say, as large as both have room for.
-bool draw_option(Sheet& sheet, const Choice::Option& option, const Box& box)
+bool draw_option(Sheet& sheet, const Choice::Option& option, const Box& box, Lettering alone)
 {
     if (option.hold)
         return sheet.hold(option.words, box, option.sign);
     if (option.more.empty())
-        return sheet.button(option.words, box, option.sign, option.chosen);
+        return sheet.button(option.words, box, option.sign, option.chosen, alone);
     const bool pressed = sheet.target(option.words, box, option.chosen);
     if (option.sign)
         sheet.sign(*option.sign, box.x + box.w - 5, box.y + 5, 6);
@@ -52,6 +52,27 @@ bool draw_option(Sheet& sheet, const Choice::Option& option, const Box& box)
     sheet.wrapped({box.x + 3, box.y + 5 + used, w, 0}, more, sheet.cut(more, option.more, w, lines), lines,
                   colours().second);
     return pressed;
+}
+
+// Of the options that have nothing more to say: one size for all.
+Lettering letter_of_words(const Sheet& sheet, const Choice& choice, const Grid& grid)
+{
+    std::vector<std::string> words;
+    bool signs = false;
+    for (const Choice::Option& each : choice.options)
+        if (each.more.empty() && !each.hold) {
+            words.push_back(each.words);
+            signs = signs || each.sign;
+        }
+    return sheet.common_letter(words, grid.w, grid.h, signs);
+}
+
+// Of all of them, or of so many that a head of four lines still stands over them.
+double height_of_options(const Choice& choice, double width)
+{
+    const Grid grid = grid_for(choice, width, 0, option_mm);
+    const std::size_t rows = (choice.options.size() + grid.columns - 1) / grid.columns;
+    return static_cast<double>(std::min<std::size_t>(rows, 3)) * (option_mm + grid.gap) - (rows > 0 ? grid.gap : 0);
 }
 
 struct Head {
@@ -83,7 +104,7 @@ std::optional<std::size_t> draw(Sheet& sheet, const Choice& choice, std::size_t&
     if (choice.plate)
         draw(sheet, *choice.plate, plate);
     const double bottom = sheet.height() - title_height(sheet) - glove.target - 2 * glove.gap, w = width - 2 * margin;
-    const Head sizes = head_for(sheet, choice, w, bottom - plate.h - 16 - (choice.options.empty() ? 0 : option_mm));
+    const Head sizes = head_for(sheet, choice, w, bottom - plate.h - 16 - height_of_options(choice, width));
     const double head = sheet.wrapped({margin, plate.h + 8, w, 0}, sizes.question, choice.question, 4);
     const double hint = sheet.wrapped({margin, plate.h + 10 + head, w, 0}, sizes.hint, choice.hint, 8,
                                       choice.plate ? colours().ink : colours().second);
@@ -93,15 +114,16 @@ std::optional<std::size_t> draw(Sheet& sheet, const Choice& choice, std::size_t&
                       pages = (choice.options.size() + fit - 1) / std::max<std::size_t>(fit, 1);
     if (page >= std::max<std::size_t>(pages, 1))
         page = 0;
+    const Lettering alone = letter_of_words(sheet, choice, grid);
     std::optional<std::size_t> pressed;
     for (std::size_t i = page * fit; i < choice.options.size() && i < (page + 1) * fit; ++i) {
         ImGui::PushID(static_cast<int>(i));
-        if (draw_option(sheet, choice.options[i], grid.cell(i - page * fit, top, margin)))
+        if (draw_option(sheet, choice.options[i], grid.cell(i - page * fit, top, margin), alone))
             pressed = i;
         ImGui::PopID();
     }
     const double y = sheet.height() - title_height(sheet) - glove.target - glove.gap;
-    if (!choice.back.empty() && sheet.button(choice.back, {margin, y, 34, glove.target}))
+    if (!choice.back.empty() && (sheet.button(choice.back, {margin, y, 34, glove.target}) || goes_back()))
         pressed = choice.options.size();
     if (pages > 1 && sheet.button("More", {sheet.width() - margin - 34, y, 34, glove.target}))
         page = (page + 1) % pages;

@@ -33,6 +33,9 @@ void DateWheel::turn(Part part, int by)
     const int in_year = static_cast<int>(date::year_month_day{then}.year());
     if (first_year <= in_year && in_year <= last_year)
         day_ = then;
+    is_chosen_ = true;
+    typed_.clear();
+    said_.clear();
 }
 
 std::string DateWheel::text(Part part, int away) const
@@ -50,18 +53,49 @@ std::string DateWheel::text(Part part, int away) const
     return std::to_string(static_cast<int>(it.year()));
 }
 
-// Eight digits, as on a paper: year, month, day.
+// Eight digits, as on a paper: 20261125 or 25112026; strokes and points between them are no matter.
 void DateWheel::type()
 {
+    const std::string before = typed_;
     for (const ImWchar each : ImGui::GetIO().InputQueueCharacters)
-        if ('0' <= each && each <= '9')
+        if ('0' <= each && each <= '9' && typed_.size() < 8)
             typed_ += static_cast<char>(each);
-    if (typed_.size() < 8)
+    if (is_key_pressed(ImGuiKey_Backspace) && !typed_.empty())
+        typed_.pop_back();
+    if (typed_ == before)
         return;
-    const auto day = rules::parse_day(typed_.substr(0, 4) + "-" + typed_.substr(4, 2) + "-" + typed_.substr(6, 2));
-    if (day)
+    said_.clear();
+    if (typed_.size() == 8)
+        take_typed();
+}
+
+bool DateWheel::take_typed()
+{
+    said_ = say("{} is no day. Accepted is a day of {} to {}, such as 20261125 or 25112026.", typed_, first_year,
+                last_year);
+    if (typed_.size() < 8)
+        return false;
+    const auto part = [&](std::size_t from, std::size_t size) { return typed_.substr(from, size); };
+    for (const std::string& text : {part(0, 4) + "-" + part(4, 2) + "-" + part(6, 2),
+                                    part(4, 4) + "-" + part(2, 2) + "-" + part(0, 2)}) {
+        const auto day = rules::parse_day(text);
+        const int in_year = day ? static_cast<int>(date::year_month_day{*day}.year()) : 0;
+        if (in_year < first_year || in_year > last_year)
+            continue;
         day_ = *day;
-    typed_.clear();
+        is_chosen_ = true;
+        typed_.clear();
+        said_.clear();
+        return true;
+    }
+    return false;
+}
+
+std::string DateWheel::heading() const
+{
+    return !typed_.empty() ? typed_ + std::string(8 - typed_.size(), '_')
+           : is_chosen_    ? words::long_day(day_)
+                           : say("No day is chosen yet");
 }
 
 void DateWheel::wheel(Sheet& sheet, Part part, const Box& box)
@@ -99,22 +133,32 @@ void DateWheel::wheel(Sheet& sheet, Part part, const Box& box)
 std::optional<std::size_t> DateWheel::draw(Sheet& sheet, const std::string& question, const std::string& hint,
                                            const std::vector<std::string>& ways_out)
 {
+    sheet.take_digits();
     type();
     if (!ImGui::IsMouseDown(0))
         held_ = -1;
     sheet.fill({0, 0, sheet.width(), sheet.height()}, colours().ground);
     const double x = pad_edge_mm, w = sheet.width() - 2 * x;
     double y = 8 + sheet.wrapped({x, 8, w, 0}, Letter::heading, question, 2);
-    y += 3 + sheet.wrapped({x, y + 2, w, 0}, Letter::text, hint, 2, colours().second);
-    sheet.wrapped({x, y + 3, w, 0}, Letter::heading, words::long_day(day_), 1);
+    const std::string& under = said_.empty() ? hint : said_;
+    y += 3 + sheet.wrapped({x, y + 2, w, 0}, {Letter::text, !said_.empty()}, under, 2, colours().second);
+    sheet.wrapped({x, y + 3, w, 0}, {Letter::heading, true}, heading(), 1);
     const PadPlace place = pad_place(sheet);
     const double top = y + 14, low = place.bottom - glove.target - 2 * glove.gap;
     const double high = std::min(low - top, 84.0), wide = std::min((w - 2 * glove.gap) / 3, 52.0);
     for (const Part part : {day_of_month, month, year})
         wheel(sheet, part, {x + static_cast<double>(part) * (wide + glove.gap), top, wide, high});
-    if (is_key_pressed(ImGuiKey_Enter) && !ways_out.empty())
-        return ways_out.size() - 1;
-    return ways_out_of(sheet, place, ways_out);
+    const std::size_t take = ways_out.size() - 1;
+    const auto pressed = takes_typed() ? std::optional{take} : ways_out_of(sheet, place, ways_out);
+    if (pressed != take)
+        return pressed;
+    if (typed_.empty() && is_chosen_)
+        return pressed;
+    if (typed_.empty())
+        said_ = say("Turn a wheel, or type the day: nobody has chosen one yet");
+    else
+        take_typed();
+    return std::nullopt;
 }
 
 } // namespace cotter::ui

@@ -28,7 +28,7 @@ std::optional<char> digit_keys(Sheet& sheet, const PadPlace& place, bool point)
     for (int i = 0; i < 9; ++i)
         key(std::string(1, static_cast<char>('1' + i)), static_cast<char>('1' + i), i % 3, i / 3);
     if (point)
-        key(".", '.', 0, 3);
+        key(words::decimal("."), '.', 0, 3);
     key("0", '0', 1, 3);
     key("Rub out", rub_out, 2, 3);
     return pressed;

@@ -105,6 +105,8 @@ std::string draw_foot(Sheet& sheet, const std::vector<std::string>& buttons, con
         if (sheet.button(buttons[i], {all[i].x, top + above + all[i].y, all[i].w, all[i].h}, std::nullopt,
                          buttons[i] == chosen, letter))
             pressed = buttons[i];
+    if (goes_back() && std::find(buttons.begin(), buttons.end(), "Back") != buttons.end())
+        return "Back";
     return pressed;
 }
 

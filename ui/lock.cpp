@@ -19,7 +19,7 @@ constexpr std::int64_t minutes_unless_said = 10; // firm's own rule
 bool is_touched()
 {
     const ImGuiIO& io = ImGui::GetIO();
-    return io.MouseDown[0] || !io.InputQueueCharacters.empty();
+    return io.MouseDown[0] || !io.InputQueueCharacters.empty() || is_any_key_down();
 }
 
 } // namespace

@@ -12,13 +12,16 @@ constexpr std::size_t longest = 12;
 
 } // namespace
 
+// A point where none is meant is typed too: then the number is refused, not read as another.
 void NumberPad::press(char key, const Words& words)
 {
     const bool is_digit = '0' <= key && key <= '9';
+    if (key == ',') // the decimal sign of other languages
+        key = '.';
     if (key == '-' && words.sign)
         typed = !typed.empty() && typed[0] == '-' ? typed.substr(1) : "-" + typed;
     else if (typed.size() < longest &&
-             (is_digit || (key == '.' && words.point && typed.find('.') == std::string::npos)))
+             (is_digit || (key == '.' && typed.find('.') == std::string::npos)))
         typed += key;
 }
 
@@ -32,7 +35,7 @@ void NumberPad::draw_typed(Sheet& sheet, const Words& words, const Box& line)
 {
     sheet.fill(line, colours().sheet);
     sheet.frame(line, thick_mm);
-    const double used = sheet.text(line.x + 3, line.y + 4, Letter::heading, typed);
+    const double used = sheet.text(line.x + 3, line.y + 4, Letter::heading, words::decimal(typed));
     sheet.text(line.x + 6 + used, line.y + 5.5, Letter::text, words.unit, colours().second);
     if (words.sign && sheet.button("\u00b1", {line.x, line.y + line.h + glove.gap, glove.target, glove.target}))
         press('-', words);
@@ -40,6 +43,7 @@ void NumberPad::draw_typed(Sheet& sheet, const Words& words, const Box& line)
 
 std::optional<std::size_t> NumberPad::draw(Sheet& sheet, const Words& words)
 {
+    sheet.take_digits();
     for (const ImWchar each : ImGui::GetIO().InputQueueCharacters)
         press(each < 128 ? static_cast<char>(each) : ' ', words);
     if (is_key_pressed(ImGuiKey_Backspace))
@@ -57,7 +61,7 @@ std::optional<std::size_t> NumberPad::draw(Sheet& sheet, const Words& words)
     draw_typed(sheet, words, {x, 16 + head + hint, std::min(place.text_w, 90.0), 13});
     if (const auto key = digit_keys(sheet, place, words.point))
         *key == rub_out ? rub_out_last() : press(*key, words);
-    if (is_key_pressed(ImGuiKey_Enter) && !words.ways_out.empty())
+    if (takes_typed() && !words.ways_out.empty())
         return words.ways_out.size() - 1;
     return ways_out_of(sheet, place, words.ways_out);
 }

@@ -53,6 +53,7 @@ void PinPad::rub_out_last()
 
 PinPad::Press PinPad::draw(Sheet& sheet, const Words& words)
 {
+    sheet.take_digits();
     read_keyboard();
     sheet.fill({0, 0, sheet.width(), sheet.height()}, colours().ground);
     const PadPlace place = pad_place(sheet);

@@ -30,8 +30,9 @@ float Fling::advance(float seconds)
     return moved;
 }
 
-bool touch_scroll(TouchScroll& list, const Theme& theme, const Box& area, float most)
+void touch_scroll(TouchScroll& list, Sheet& sheet, const Box& area, float most)
 {
+    const Theme& theme = sheet.theme();
     const ImGuiIO& io = ImGui::GetIO();
     const ImVec2 min{theme.px(area.x), theme.px(area.y)}, max{theme.px(area.x + area.w), theme.px(area.y + area.h)};
     if (ImGui::IsMouseClicked(0)) {
@@ -57,7 +58,8 @@ bool touch_scroll(TouchScroll& list, const Theme& theme, const Box& area, float 
     if (is_key_pressed(ImGuiKey_PageUp))
         list.at -= theme.px(area.h * 0.9);
     list.at = std::clamp(list.at, 0.0F, std::max(most, 0.0F));
-    return list.held || list.fling.moving();
+    if (list.fling.moving())
+        sheet.draw_again_in(0);
 }
 
 } // namespace cotter::ui

@@ -23,7 +23,7 @@ struct TouchScroll {
     bool held = false, dragging = false;
 };
 
-// Moves the list by finger, wheel or Page Up and Down within 0..most; true while it moves.
-bool touch_scroll(TouchScroll& list, const Theme& theme, const Box& area, float most);
+// Moves the list by finger, wheel or Page Up and Down within 0..most px; while it moves the sheet is drawn again.
+void touch_scroll(TouchScroll& list, Sheet& sheet, const Box& area, float most);
 
 } // namespace cotter::ui

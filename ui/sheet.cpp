@@ -140,7 +140,10 @@ std::string Sheet::cut(Lettering letter, std::string text, double width, int lin
         return text;
     while (!text.empty() && !fits(plain, text + " ...", width, lines)) {
         const auto space = text.find_last_of(' ');
-        text.erase(space == std::string::npos ? text.size() / 2 : space);
+        std::size_t at = space == std::string::npos ? text.size() / 2 : space;
+        while (at > 0 && (static_cast<unsigned char>(text[at]) & 0xC0U) == 0x80U) // whole letters
+            --at;
+        text.erase(at);
     }
     return text + " ...";
 }
@@ -173,7 +176,8 @@ ImU32 Sheet::ground_under(const Box& box) const
     return 0;
 }
 
-void Sheet::report(const std::string& text, bool target, const Box& box, const std::string& clipped, ImU32 ink)
+void Sheet::report(const std::string& text, bool target, const Box& box, const std::string& clipped, ImU32 ink,
+                   bool has_keyboard)
 {
     if (!spy_)
         return;
@@ -185,23 +189,26 @@ void Sheet::report(const std::string& text, bool target, const Box& box, const s
         from.y = std::max(from.y, least.y);
         to.y = std::min(to.y, most.y);
     }
-    spy_({text, target, from.x, from.y, to.x - from.x, to.y - from.y, clipped, ink, ink == 0 ? 0 : ground_under(box)});
+    spy_({text, target, from.x, from.y, to.x - from.x, to.y - from.y, clipped, ink, ink == 0 ? 0 : ground_under(box),
+          has_keyboard});
 }
 
 bool Sheet::target(const std::string& words, const Box& box, bool chosen)
 {
     fill(box, colours().sheet);
     frame(box, chosen ? 2 * thick_mm : thick_mm, colours().ink, button_radius_mm);
-    report(words, true, box, "");
     ImGui::SetCursorScreenPos(px(box.x, box.y));
     ImGui::PushID(static_cast<int>(theme_.px(box.x)));
     ImGui::PushID(static_cast<int>(theme_.px(box.y)));
     const bool pressed = ImGui::InvisibleButton(words.empty() ? "target" : words.c_str(), px(box.w, box.h));
     ImGui::PopID();
     ImGui::PopID();
-    if (ImGui::IsItemFocused() && ImGui::GetIO().NavVisible) // where the keyboard stands
+    const bool has_keyboard = ImGui::IsItemFocused() && ImGui::GetIO().NavVisible;
+    report(words, true, box, "", 0, has_keyboard);
+    const bool by_enter = has_keyboard && is_key_pressed(ImGuiKey_Enter) && !ImGui::GetIO().WantTextInput;
+    if (has_keyboard) // where the keyboard stands
         frame({box.x - 0.9, box.y - 0.9, box.w + 1.8, box.h + 1.8}, thick_mm, colours().ink, button_radius_mm + 0.9);
-    return pressed && !press_became_drag(theme_);
+    return by_enter || (pressed && !press_became_drag(theme_));
 }
 
 // As large as the box has room for.

@@ -5,7 +5,9 @@
 #include "figure.hpp"
 #include "theme.hpp"
 
+#include <algorithm>
 #include <functional>
+#include <limits>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -24,6 +26,7 @@ struct Seen {
     float x = 0, y = 0, w = 0, h = 0;
     std::string clipped;       // what did not fit, if anything
     ImU32 ink = 0, ground = 0; // of a text, and of what it stands on
+    bool has_keyboard = false; // a target on which it stands
 };
 using Spy = std::function<void(const Seen&)>;
 
@@ -77,6 +80,12 @@ public:
     static constexpr float hold_s = 0.8F;
     bool hold(const std::string& words, const Box& box, std::optional<figures::Sign> sign = std::nullopt);
 
+    // A frame is wanted after so many seconds, though nobody touches anything; the soonest counts.
+    void draw_again_in(double seconds) { drawn_again_in_ = std::min(drawn_again_in_, seconds); }
+    double drawn_again_in() const { return drawn_again_in_; }
+    void take_digits() { takes_digits_ = true; } // typed ones are this page's, no tag
+    bool takes_digits() const { return takes_digits_; }
+
 private:
     std::vector<std::string> broken(Lettering letter, const std::string& text, double width) const; // into lines
     bool fits(Lettering letter, const std::string& text, double width, int lines) const;
@@ -91,12 +100,15 @@ private:
     void draw(const figures::Mark& mark, double x, double y);
     void draw(const figures::Label& label, double x, double y);
     ImVec2 px(double x, double y) const { return {theme_.px(x), theme_.px(y)}; }
-    void report(const std::string& text, bool target, const Box& box, const std::string& clipped, ImU32 ink = 0);
+    void report(const std::string& text, bool target, const Box& box, const std::string& clipped, ImU32 ink = 0,
+                bool has_keyboard = false);
     ImU32 ground_under(const Box& box) const;
 
     const Theme& theme_;
     Spy spy_;
     ImDrawList* list_;
+    bool takes_digits_ = false;
+    double drawn_again_in_ = std::numeric_limits<double>::infinity();
     std::vector<std::pair<Box, ImU32>> filled_; // so far, for the spy
 };
 

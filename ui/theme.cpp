@@ -68,7 +68,17 @@ float capital_share(const std::string& file)
 
 const Colours& colours() { return looks().night ? night_sheet : day_sheet; }
 bool is_night() { return looks().night; }
-const Hand& at_desk() { return looks().gloves ? glove : bare; }
+
+namespace {
+
+bool gloves_are_worn = false;
+
+} // namespace
+
+const Hand& at_desk() { return looks().gloves || gloves_are_worn ? glove : bare; }
+
+InGloves::InGloves(bool are_worn) : before_{gloves_are_worn} { gloves_are_worn = gloves_are_worn || are_worn; }
+InGloves::~InGloves() { gloves_are_worn = before_; }
 
 namespace {
 

@@ -69,6 +69,18 @@ inline constexpr Hand bare{10, 2, 2};
 
 const Hand& at_desk(); // bare, or glove where a tablet is used so
 
+// While it lives a desk's page is drawn for gloves, as where it opens in the Cab.
+class InGloves {
+public:
+    explicit InGloves(bool are_worn);
+    ~InGloves();
+    InGloves(const InGloves&) = delete;
+    InGloves& operator=(const InGloves&) = delete;
+
+private:
+    bool before_;
+};
+
 inline constexpr double head_mm = 13; // of a page: its heading
 
 // One letter size: an ImGui font and where its capitals stand in it.

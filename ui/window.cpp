@@ -29,7 +29,8 @@ double px_per_mm_of_monitor()
     const GLFWvidmode* mode = monitor ? glfwGetVideoMode(monitor) : nullptr;
     if (monitor)
         glfwGetMonitorPhysicalSize(monitor, &width_mm, &height_mm);
-    return mode && width_mm > 0 ? static_cast<double>(mode->width) / width_mm : guessed_px_per_mm;
+    const double said = width_mm > 0 && mode ? static_cast<double>(mode->width) / width_mm : 0;
+    return 2 <= said && said <= 40 ? said : guessed_px_per_mm; // as --px-per-mm accepts
 }
 
 struct Events {
@@ -150,7 +151,7 @@ void fit_looks(std::unique_ptr<Theme>& theme)
     ImGui_ImplOpenGL3_CreateFontsTexture();
 }
 
-void draw_frame(GLFWwindow* window, App& app, const Theme& theme, const WindowFacts& facts)
+double draw_frame(GLFWwindow* window, App& app, const Theme& theme, const WindowFacts& facts)
 {
     std::vector<Seen> seen;
     Spy spy;
@@ -159,7 +160,7 @@ void draw_frame(GLFWwindow* window, App& app, const Theme& theme, const WindowFa
     ImGui_ImplOpenGL3_NewFrame();
     ImGui_ImplGlfw_NewFrame();
     ImGui::GetIO().DeltaTime = std::min(ImGui::GetIO().DeltaTime, 0.1F);
-    frame(app, theme, spy);
+    const double again_in = frame(app, theme, spy);
     int w = 0, h = 0;
     glfwGetFramebufferSize(window, &w, &h);
     glViewport(0, 0, w, h);
@@ -167,6 +168,7 @@ void draw_frame(GLFWwindow* window, App& app, const Theme& theme, const WindowFa
     ImGui_ImplOpenGL3_RenderDrawData(ImGui::GetDrawData());
     if (!facts.layout_file.empty())
         write_layout(facts.layout_file, seen);
+    return again_in;
 }
 
 bool is_moving() { return ImGui::IsMouseDown(0) || is_key_down(ImGuiKey_Space) || is_key_down(ImGuiKey_Enter); }
@@ -175,14 +177,15 @@ void loop(GLFWwindow* window, App& app, std::unique_ptr<Theme>& theme, const Win
           const std::function<rules::Instant()>& now)
 {
     bool first = true;
+    double again_in = 0;
     while (glfwWindowShouldClose(window) == 0) {
-        const double wait = redraw.seconds_to_wait(is_moving(), now());
+        const double wait = std::min(again_in, redraw.seconds_to_wait(is_moving(), now()));
         if (wait > 0)
             glfwWaitEventsTimeout(wait);
         else
             glfwPollEvents();
         fit_looks(theme);
-        draw_frame(window, app, *theme, facts);
+        again_in = draw_frame(window, app, *theme, facts);
         redraw.drew();
         if (!facts.picture_file.empty() && !redraw.owes_a_frame()) {
             write_picture(window, facts.picture_file);
