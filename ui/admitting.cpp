@@ -76,8 +76,8 @@ void Admitting::name(Sheet& sheet)
     const auto pressed =
         ask(sheet, {"What is the name?", "First letter and family name, as on the card.", {}, false, "Leave it"});
     const double w = std::min(sheet.width() - 12, 120.0);
-    field(sheet, "name", {6, 36, w, 12}, name_);
-    const bool goes_on = !name_.empty() && sheet.button("Go on", {6, 54, 60, glove.target + 5}, figures::Sign::to_do);
+    const bool enter = field(sheet, "name", {6, 36, w, 12}, name_);
+    const bool goes_on = !name_.empty() && (sheet.button("Go on", {6, 54, 60, glove.target + 5}, figures::Sign::to_do) || enter);
     if (pressed)
         return go(Page::gone);
     if (!goes_on)
@@ -105,7 +105,7 @@ bool Admitting::several(Sheet& sheet, const std::string& question, const std::st
     Choice choice{question, hint, {}, false, "Back"};
     choice.options.push_back({"Go on", say("{} chosen", chosen.size()), figures::Sign::to_do});
     for (const auto& [id, words] : all)
-        choice.options.push_back({words, chosen.contains(id) ? "yes" : "no",
+        choice.options.push_back({words, chosen.contains(id) ? say("yes") : say("no"),
                                   chosen.contains(id) ? std::optional{figures::Sign::in_order} : std::nullopt});
     const auto pressed = ask(sheet, choice);
     if (!pressed)
@@ -124,8 +124,12 @@ bool Admitting::several(Sheet& sheet, const std::string& question, const std::st
 
 void Admitting::roles(Sheet& sheet)
 {
-    if (several(sheet, "For which work?", "", all_roles, roles_, Page::card))
-        go(Page::models);
+    const bool goes_on = several(sheet, "For which work?", said_, all_roles, roles_, Page::card);
+    said_ = goes_on && roles_.empty() ? say("Choose at least one: who is admitted for nothing may do nothing.") : said_;
+    if (!goes_on || roles_.empty())
+        return;
+    said_.clear();
+    go(Page::models);
 }
 
 std::vector<std::pair<std::string, std::string>> Admitting::known_models(bool that_adjust) const
@@ -158,9 +162,9 @@ void Admitting::site(Sheet& sheet)
                                      {},
                                      false,
                                      "Leave it"});
-    field(sheet, "site", {6, 36, std::min(sheet.width() - 12, 160.0), 12}, site_name_);
+    const bool enter = field(sheet, "site", {6, 36, std::min(sheet.width() - 12, 160.0), 12}, site_name_);
     const bool goes_on =
-        !site_name_.empty() && sheet.button("Go on", {6, 54, 60, glove.target + 5}, figures::Sign::to_do);
+        !site_name_.empty() && (sheet.button("Go on", {6, 54, 60, glove.target + 5}, figures::Sign::to_do) || enter);
     if (pressed)
         return go(Page::gone);
     if (goes_on)

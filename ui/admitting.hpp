@@ -41,7 +41,7 @@ private:
     std::string by_;
     Page page_ = Page::who;
     std::size_t turned_ = 0;
-    std::string person_, name_, site_name_;
+    std::string person_, name_, site_name_, said_;
     bool is_new_ = false;
     std::set<std::string> roles_, models_, settings_;
 };

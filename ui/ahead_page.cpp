@@ -37,7 +37,7 @@ void AheadPage::add_today(rules::Day today)
     for (const std::string& each : missing)
         lines_.push_back({false, Sign::to_do, say("{}: its check of this shift", each), "Go through it in the Cab"});
     if (missing.empty())
-        lines_.push_back({false, {}, "No check of what hangs on a machine here", ""});
+        lines_.push_back({false, {}, "None: all that hangs on a machine here is checked", ""});
     lines_.push_back({true, {}, "Defects open", ""});
     const auto open = desk::open_defects(book, today);
     open_.clear();

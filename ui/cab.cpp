@@ -40,6 +40,14 @@ std::optional<std::size_t> Cab::ask(Sheet& sheet, const Choice& choice)
     return is_settled() ? pressed : std::nullopt;
 }
 
+std::string Cab::unit_of(const std::string& tag) const
+{
+    for (const std::string& each : desk::load_path(outside_.book, asked()))
+        if (desk::tag_of(outside_.book, each) == tag)
+            return each;
+    return "";
+}
+
 desk::LiftAsked Cab::asked() const
 {
     desk::LiftAsked asked;
@@ -84,11 +92,14 @@ void Cab::choose_person(Sheet& sheet)
     for (const std::string& each : people)
         choice.options.push_back({desk::shown_name(outside_.book, each), "", std::nullopt});
     choice.options.push_back({"A unit has come", "for the gateman", std::nullopt});
+    choice.options.push_back({"Find a unit", "by the digits of its tag", std::nullopt});
     const auto pressed = ask(sheet, choice);
     if (!pressed)
         return;
-    if (*pressed > people.size())
+    if (*pressed == choice.options.size())
         return go(Page::gone);
+    if (*pressed == people.size() + 1)
+        return outside_.find ? outside_.find() : void();
     if (*pressed == people.size()) {
         receive_.emplace(outside_, false);
         return go(Page::receive);
@@ -202,14 +213,18 @@ void Cab::choose_pipe(Sheet& sheet)
     for (const auto& fact : pipes)
         choice.options.push_back({fact.doc.value("name", fact.key.key), fact.doc.value("maker", ""), std::nullopt});
     choice.options.push_back({"None of these", "the check can be done; no lift", std::nullopt});
+    if (!marks().empty())
+        choice.options.push_back({"Another mark", "the machine has moved", std::nullopt});
     const auto pressed = ask(sheet, choice);
     if (!pressed)
         return;
+    if (*pressed == pipes.size() + 1 && !marks().empty())
+        return go(Page::standing);
     if (*pressed > pipes.size())
         return go(marks().empty() ? Page::machine : Page::standing);
     pipe_ = *pressed < pipes.size() ? pipes[*pressed].key.key : "";
     think();
-    const bool adjusts = model().value("adjusts", true);
+    const bool adjusts = model().value("adjusts", true) && !model().value("states", Json::array()).empty();
     go(adjusts && !has_looked(question_) ? Page::look : Page::sheet);
 }
 
@@ -226,7 +241,7 @@ void Cab::act(const CabPressed& pressed, const CabSheet& view, std::size_t fit)
 {
     using What = CabPressed::What;
     switch (pressed.what) {
-    case What::check: return begin_check("");
+    case What::check: explained_.reset(); return begin_check("");
     case What::pin: return go(!view.has_setting ? Page::pipe : !view.picture ? Page::look : Page::move);
     case What::lift: return ask_for_lift();
     case What::report: return go(Page::report);
@@ -238,10 +253,38 @@ void Cab::act(const CabPressed& pressed, const CabSheet& view, std::size_t fit)
     }
 }
 
+// A defect is cleared, a stop lifted, a report photographed by whom it concerns, on this screen.
+bool Cab::open_what_clears(const rules::Finding& finding)
+{
+    const std::string unit = unit_of(finding.about);
+    if (unit.empty())
+        return false;
+    if (finding.code == Code::check_stopped || finding.code == Code::check_report)
+        for (const desk::OpenDefect& each : desk::open_defects(outside_.book, outside_.hand("").day))
+            if (each.unit == unit) {
+                clears_.emplace(outside_, each, false);
+                go(Page::clear_defect);
+                return true;
+            }
+    if (finding.code == Code::unit_quarantined && !open_stops(outside_.book, unit).empty()) {
+        lifts_stop_.emplace(outside_, unit, false);
+        go(Page::lift_stop);
+        return true;
+    }
+    if (finding.code == Code::evidence_missing || finding.code == Code::evidence_own_sites) {
+        copy_.emplace(outside_, unit);
+        go(Page::copy);
+        return true;
+    }
+    return false;
+}
+
 // Each finding's button leads to where it is cleared; what others clear is explained.
 void Cab::act_on(const rules::Finding& finding)
 {
     explained_ = finding;
+    if (open_what_clears(finding))
+        return;
     switch (row(finding.code)) {
     case rules::Row::check:
         return finding.code == Code::check_none || finding.code == Code::check_stale ? begin_check(finding.about)
@@ -253,7 +296,7 @@ void Cab::act_on(const rules::Finding& finding)
                                                                                   : Page::look);
     case rules::Row::hitch:
         return go(finding.code == Code::hitch_unseen && !hitch().empty() ? Page::lock : Page::clears);
-    default: return go(Page::clears);
+    default: return go(finding.code == Code::briefing_none ? Page::briefing : Page::clears);
     }
 }
 
@@ -272,11 +315,18 @@ void Cab::draw_page(Sheet& sheet)
     case Page::second: return choose_second(sheet);
     case Page::second_look: return second_look(sheet);
     case Page::check: return check(sheet);
+    case Page::answer_words: return answer_words(sheet);
+    case Page::checked: return nothing_to_check(sheet);
     case Page::failed: return say_what_now(sheet);
     case Page::lock: return look_at_lock(sheet);
     case Page::clears: return explain(sheet);
+    case Page::briefing: return briefing(sheet);
+    case Page::clear_defect: return clears_->draw(sheet) ? void() : go(Page::sheet);
+    case Page::lift_stop: return lifts_stop_->draw(sheet) ? void() : go(Page::sheet);
+    case Page::copy: return copy_->draw(sheet) ? void() : go(Page::sheet);
     case Page::report: return report(sheet);
     case Page::report_unit: return report_unit(sheet);
+    case Page::report_words: return report_words(sheet);
     case Page::report_photo: return report_photo(sheet);
     case Page::receive: return receive_->draw(sheet) ? void() : go(Page::who);
     case Page::call: return call_->draw(sheet) ? void() : go(Page::sheet);

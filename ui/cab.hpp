@@ -5,7 +5,11 @@
 #include "cab_sheet.hpp"
 #include "call_page.hpp"
 #include "card_view.hpp"
+#include "clear_defect.hpp"
+#include "copy_page.hpp"
+#include "lift_stop.hpp"
 #include "photo_page.hpp"
+#include "phrases.hpp"
 #include "receive_page.hpp"
 
 #include "decide.hpp"
@@ -41,11 +45,18 @@ private:
         second,
         second_look,
         check,
+        checked,
+        answer_words,
         failed,
         lock,
         clears,
+        clear_defect,
+        lift_stop,
+        copy,
+        briefing,
         report,
         report_unit,
+        report_words,
         report_photo,
         receive,
         call,
@@ -79,18 +90,28 @@ private:
     void check(Sheet& sheet);
     void say_what_now(Sheet& sheet);
     void answer(const std::string& said);
+    void answer_words(Sheet& sheet);
+    void note_answer(const std::string& note);
+    static const std::vector<const char*>& what_is_wrong();
     void finish_line();
     void sign_answers();
     void look_at_lock(Sheet& sheet);
     void explain(Sheet& sheet);
+    std::string who_may(rules::Code code) const;
+    void briefing(Sheet& sheet);
+    bool open_what_clears(const rules::Finding& finding); // false where nothing here does
     void report(Sheet& sheet);
     void report_unit(Sheet& sheet);
     void report_photo(Sheet& sheet);
-    void write_report(const std::vector<std::string>& photos);
+    void report_words(Sheet& sheet);
+    void write_report(const std::string& what, const std::vector<std::string>& photos);
+    std::string unit_of(const std::string& tag) const; // of the load path; "": not of it
+    void nothing_to_check(Sheet& sheet);
     std::string shift_summary() const;
     void ask_for_lift();
     void choose_standing(Sheet& sheet);
     void begin_card();
+    std::string count_in_words() const; // of pipes laid
     void card(Sheet& sheet);
     void card_no(Sheet& sheet);
     void card_ends(Sheet& sheet);
@@ -125,14 +146,18 @@ private:
     std::vector<desk::CheckAnswer> answers_;
     std::optional<rules::Finding> explained_;
     std::string answered_, reported_, reported_unit_, lift_;
+    std::optional<Phrases> reported_as_;
     std::optional<PhotoPage> photo_;
     std::optional<ReceivePage> receive_;
     std::optional<CallPage> call_;
-    std::vector<words::CardPoint> card_; // of the lift that was asked for
-    std::string count_;                  // of pipes laid, when it was asked for
-    std::size_t point_ = 0;              // of the card
-    bool is_whole_card_ = true;
-    std::string what_then_; // where a hold point fails
+    std::optional<ClearDefect> clears_;
+    std::optional<LiftStop> lifts_stop_;
+    std::optional<CopyPage> copy_;
+    rules::CardFacts facts_; // of the card, when the lift was asked for
+    struct Laid {
+        int all = 0, of_it = 0;
+    } laid_;                              // pipes of this shift, then
+    std::size_t point_ = 0, not_so_ = 0; // of the card; the line of it that is not so
     records::Receipt receipt_;
     rules::Question question_;
     rules::Decision decision_;

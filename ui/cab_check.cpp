@@ -16,8 +16,18 @@ void Cab::begin_check(const std::string& first)
     answers_.clear();
     if (!to_check_.empty())
         go(Page::check);
-    else if (explained_)
-        go(Page::clears);
+    else
+        go(explained_ ? Page::clears : Page::checked);
+}
+
+void Cab::nothing_to_check(Sheet& sheet)
+{
+    if (ask(sheet, {"Every item of this shift is answered",
+                    "What was answered with a report or a stop stands until somebody entitled has cleared it.",
+                    {{"Understood", "", figures::Sign::in_order}},
+                    false,
+                    ""}))
+        go(Page::sheet);
 }
 
 void Cab::check(Sheet& sheet)
@@ -25,7 +35,8 @@ void Cab::check(Sheet& sheet)
     const ToCheck& unit = to_check_.front();
     const desk::SheetLine& line = unit.lines[line_];
     Choice choice{line.text,
-                  say("{} \u00b7 {} of {}", desk::label_of(outside_.book, unit.unit), line_ + 1, unit.lines.size()),
+                  say("{} \u00b7 serial {} \u00b7 {} of {}", desk::label_of(outside_.book, unit.unit),
+                      desk::doc(outside_.book, "unit", unit.unit).value("serial", "?"), line_ + 1, unit.lines.size()),
                   {{"Right", "", figures::Sign::in_order}},
                   true,
                   "Leave it"};
@@ -44,11 +55,29 @@ void Cab::check(Sheet& sheet)
 
 void Cab::answer(const std::string& said)
 {
-    answers_.push_back({to_check_.front().lines[line_].id, said, ""});
     answered_ = said;
-    if (said == "right")
+    if (said == "right") {
+        answers_.push_back({to_check_.front().lines[line_].id, said, ""});
         return finish_line();
-    sign_answers(); // at once: what is wrong is never lost, whatever is pressed next
+    }
+    if (said == "stop")
+        return note_answer("");
+    reported_as_.emplace(outside_, "What is it?", what_is_wrong(), false);
+    go(Page::answer_words);
+}
+
+// Back says it without words: what is wrong is never lost.
+void Cab::answer_words(Sheet& sheet)
+{
+    const auto left = reported_as_->draw(sheet, operator_);
+    if (left != Phrases::Left::nothing)
+        note_answer(left == Phrases::Left::said ? reported_as_->said() : "");
+}
+
+void Cab::note_answer(const std::string& note)
+{
+    answers_.push_back({to_check_.front().lines[line_].id, answered_, note});
+    sign_answers(); // at once
     go(Page::failed);
 }
 
@@ -57,7 +86,7 @@ void Cab::say_what_now(Sheet& sheet)
     const bool stops = answered_ == "stop";
     const Choice choice{stops ? to_check_.front().lines[line_].if_not
                               : "Reported. Tell the supervisor. In doubt, call a stop.",
-                        to_check_.front().lines[line_].text,
+                        say("Not right: {}", words::in_language(to_check_.front().lines[line_].text)),
                         {{"Understood", "", std::nullopt}},
                         false,
                         ""};

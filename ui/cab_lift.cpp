@@ -28,13 +28,12 @@ void Cab::ask_for_lift()
 
 void Cab::begin_card()
 {
-    const rules::CardFacts facts = desk::card_facts(outside_.book, asked(), question_);
-    is_whole_card_ = facts.first_of_type;
-    card_ = words::lift_card(facts);
+    facts_ = desk::card_facts(outside_.book, asked(), question_);
+    laid_ = {desk::laid_this_shift(outside_.book), desk::laid_this_shift(outside_.book, pipe_)};
     point_ = 0;
-    count_ = say("Laid this shift: {}, of this pipe {}", desk::laid_this_shift(outside_.book),
-                 desk::laid_this_shift(outside_.book, pipe_));
 }
+
+std::string Cab::count_in_words() const { return say("Laid this shift: {}, of this pipe {}", laid_.all, laid_.of_it); }
 
 // Before the load is up, point by point; the whole card for the first lift of a type.
 void Cab::card(Sheet& sheet)
@@ -42,11 +41,12 @@ void Cab::card(Sheet& sheet)
     think();
     if (!decision_.may_lift())
         return go(Page::lift); // which says what to do if a load hangs
-    const bool asks = card_[point_].by_touch;
+    const auto points = words::lift_card(facts_);
+    const bool asks = points[point_].by_touch;
     CardView view;
-    view.plate = {true, false, say("Hold point {} of {}", point_ + 1, card_.size())};
+    view.plate = {true, false, say("Hold point {} of {}", point_ + 1, points.size())};
     view.note = asks ? "Before you pick up" : "Spoken with the signaller when the load is up: read it now";
-    view.points = {card_[point_]};
+    view.points = {points[point_]};
     view.options.push_back(
         {asks ? "All so" : "Read", "", asks ? std::optional{figures::Sign::in_order} : std::nullopt});
     if (asks)
@@ -60,26 +60,27 @@ void Cab::card(Sheet& sheet)
     if (*pressed == 1)
         return go(asks ? Page::card_no : Page::sheet);
     ++point_;
-    go(is_whole_card_ && point_ < card_.size() ? Page::card : Page::lift);
+    go(facts_.first_of_type && point_ < points.size() ? Page::card : Page::lift);
 }
 
 void Cab::card_no(Sheet& sheet)
 {
     Choice choice{"What is not so?", "", {}, false, "Back"};
-    for (const auto& line : card_[point_].lines)
+    const auto lines = words::lift_card(facts_)[point_].lines;
+    for (const auto& line : lines)
         choice.options.push_back({line.ask, "", std::nullopt});
     const auto pressed = ask(sheet, choice);
     if (!pressed)
         return;
     if (*pressed == choice.options.size())
         return go(Page::card);
-    what_then_ = card_[point_].lines[*pressed].if_not;
+    not_so_ = *pressed;
     go(Page::card_ends);
 }
 
 void Cab::card_ends(Sheet& sheet)
 {
-    if (ask(sheet, {what_then_,
+    if (ask(sheet, {words::lift_card(facts_)[point_].lines[not_so_].if_not,
                     "This answer has ended. Ask again when it is so.",
                     {{"Understood", "", std::nullopt}},
                     false,
@@ -94,8 +95,8 @@ void Cab::lift(Sheet& sheet)
     const CabSheet sheet_view = cab_sheet(outside_, asked(), question_, decision_);
     Choice choice{"", "", {}, true, "Not lifted", sheet_view.plate};
     for (const std::string& line : sheet_view.under)
-        choice.hint += line + ". ";
-    choice.hint += count_ + ".";
+        choice.hint += words::in_language(line) + ". ";
+    choice.hint += count_in_words() + ".";
     if (decision_.may_lift()) {
         choice.options.push_back({"Load is up", "no touch until it is down", figures::Sign::to_do});
         choice.options.push_back({"Lift done", "the pipe is laid", figures::Sign::in_order});
@@ -121,14 +122,14 @@ void Cab::load_up(Sheet& sheet)
     if (!machine_.empty())
         think();
     const bool known = !machine_.empty(), may_lift = known && decision_.may_lift();
-    CardView view{{may_lift, true, may_lift ? "No touch until it is down" : "By the record a load hangs"},
-                  may_lift ? say("On the signaller's signal, nobody inside the zone. {}", count_)
+    CardView view{{may_lift, true, may_lift ? "Do not touch the glass until it is down" : "By the record a load hangs"},
+                  may_lift ? say("On the signaller's signal, nobody inside the zone. {}", count_in_words())
                   : known  ? "Set down safely, then stop."
                            : "If a load hangs, set it down safely, then stop.",
                   {},
                   {{"Set down, laid", "", figures::Sign::in_order}, {"Set down, not laid", "", std::nullopt}},
                   ""};
-    for (const words::CardPoint& point : known ? card_ : std::vector<words::CardPoint>{})
+    for (const words::CardPoint& point : known ? words::lift_card(facts_) : std::vector<words::CardPoint>{})
         if (!point.by_touch)
             view.points.push_back(point);
     const auto pressed = ui::draw(sheet, view);

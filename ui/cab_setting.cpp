@@ -2,6 +2,7 @@
 
 #include "cab.hpp"
 
+#include "attachment_picture.hpp"
 #include "people.hpp"
 
 #include <algorithm>
@@ -13,6 +14,28 @@ using records::Json;
 namespace {
 
 constexpr std::size_t before_the_models_steps = 3; // parked, isolated, nobody beneath
+
+// The setting that this pipe wants, ringed in the picture.
+std::string wanted_in(const figures::AttachmentPicture& picture)
+{
+    std::string names;
+    for (const figures::StatePlace& each : picture.states)
+        if (each.wanted)
+            names += (names.empty() ? "" : " / ") + each.name;
+    return names.empty() ? "" : ". " + say("This pipe wants {}", names);
+}
+
+// At the right of what is asked; on narrow glass under it.
+void draw_beside(Sheet& sheet, const figures::AttachmentPicture& picture)
+{
+    const double foot = title_height(sheet) + glove.target + 2 * glove.gap;
+    const Box box = sheet.is_narrow() ? Box{6, 102, sheet.width() - 12, sheet.height() - foot - 104}
+                                      : Box{sheet.width() - 90, 6, 84, sheet.height() - title_height(sheet) - 12};
+    constexpr double labels = 9;
+    sheet.fill(box, colours().sheet);
+    sheet.frame(box, thin_mm);
+    sheet.figure(figures::attachment(picture, box.w - 4 - labels, box.h - 8), box.x + 2, box.y + 4);
+}
 
 } // namespace
 
@@ -51,12 +74,16 @@ void Cab::step_of_move(Sheet& sheet)
         "Isolate the machine: engine off, key out, safety lever up", "Nobody beneath, nobody at the controls"};
     for (const Json& each : it.value("setting_steps", Json::array()))
         steps.push_back(each.get<std::string>());
-    const Choice choice{steps[std::min(step_, steps.size() - 1)],
-                        say("Step {} of {}", step_ + 1, steps.size()),
-                        {{"Done", "", figures::Sign::to_do}},
-                        false,
-                        "Leave it"};
+    think();
+    const auto picture = picture_of(it, *find_item(question_, rules::Role::attachment)->model, question_);
+    Choice choice{steps[std::min(step_, steps.size() - 1)],
+                  say("Step {} of {}", step_ + 1, steps.size()) + wanted_in(picture),
+                  {{"Done", "", figures::Sign::to_do}},
+                  false,
+                  "Leave it"};
+    choice.kept_right = sheet.is_narrow() ? 0 : 92;
     const auto pressed = ask(sheet, choice);
+    draw_beside(sheet, picture);
     if (!pressed)
         return;
     if (*pressed == 1)

@@ -1,6 +1,7 @@
 #include "cab_sheet.hpp"
 
 #include <algorithm>
+#include <array>
 
 namespace cotter::ui {
 
@@ -59,8 +60,13 @@ bool draw_head(Sheet& sheet, const CabSheet& view, const Box& box)
     };
     line(2.6, Letter::bold, view.gear);
     line(8.8, Letter::second, view.pipe);
-    sheet.wrapped({x, box.y + 14.6, w, 0}, {Letter::second, true}, sheet.cut({Letter::second, true}, view.people, w, 2),
-                  2, colours().second);
+    const std::array people{view.signaller, view.supervisor};
+    const bool fit = std::all_of(people.begin(), people.end(), [&](const std::string& each) {
+        return sheet.width_of({Letter::second, true}, each) <= w;
+    });
+    for (std::size_t i = 0; i < people.size(); ++i)
+        sheet.wrapped({x, box.y + 14.6 + 4.6 * static_cast<double>(i), w, 0},
+                      {fit ? Letter::second : Letter::small, true}, people[i], 1, colours().second);
     return sheet.button("Different pipe", {box.x + box.w - button_w - 1, box.y + 1, button_w, glove.target});
 }
 

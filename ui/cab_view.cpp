@@ -47,7 +47,7 @@ std::optional<figures::Figure> figure_of(const Finding& finding, const Question&
         const Item* attachment = find_item(question, Role::attachment);
         const State* state = state_named(*attachment->model, standing_of(question.setting_records).state);
         const std::string text =
-            say("\u00d8 {}: {} to {}", std::llround(*value), state->least->count(), state->greatest->count());
+            fmt::format("\u00d8 {}: {}\u2013{} mm", std::llround(*value), state->least->count(), state->greatest->count());
         return figures::range_line(*value, static_cast<double>(state->least->count()),
                                    static_cast<double>(state->greatest->count()), text, figure_width);
     }
@@ -73,7 +73,7 @@ Row row_of(const Finding& finding, const Question& question, const words::Naming
     return {sign_of_weight(weight(finding.code)),
             sentence.headline,
             sentence.detail,
-            words::short_source(finding.code),
+            words::in_language(words::short_source(finding.code)),
             figure_of(finding, question),
             std::string{words::button(finding.code)}};
 }
@@ -198,8 +198,8 @@ void add_picture(CabSheet& sheet, const Outside& outside, const desk::LiftAsked&
         sheet.ranges.push_back({state.name.value_or("?"), length_of(state.least), length_of(state.greatest)});
 }
 
-// Who is supervisor and signaller today.
-std::string people_today(const Outside& outside)
+// Who is signaller and supervisor today.
+void add_people(CabSheet& sheet, const Outside& outside)
 {
     const std::string site = desk::current_site(outside.book);
     const rules::Day day = desk::working_day(outside.book, site, outside.now());
@@ -209,7 +209,8 @@ std::string people_today(const Outside& outside)
         const std::string person = roles.value(role, "");
         return person.empty() ? say("not named") : desk::shown_name(outside.book, person);
     };
-    return say("Signaller {}, supervisor {}", name("signaller"), name("supervisor"));
+    sheet.signaller = say("Signaller: {}", name("signaller"));
+    sheet.supervisor = say("Supervisor: {}", name("supervisor"));
 }
 
 void add_what_may_be_lifted(CabSheet& sheet, const Outside& outside, const Question& question)
@@ -247,7 +248,7 @@ CabSheet cab_sheet(const Outside& outside, const desk::LiftAsked& asked, const Q
     sheet.setting_right = !any_in_row(decision.findings, {rules::Row::setting});
     if (decision.may_lift())
         add_what_may_be_lifted(sheet, outside, question);
-    sheet.people = people_today(outside);
+    add_people(sheet, outside);
     sheet.title = title_block(outside, "OPERATOR", asked.on_the_levers);
     return sheet;
 }

@@ -21,7 +21,7 @@ struct CabSheet {
     Plate plate;
     std::vector<Row> rows;
     std::vector<std::optional<rules::Finding>> findings; // behind the rows
-    std::string gear, pipe, people;                      // over the picture
+    std::string gear, pipe, signaller, supervisor;       // over the picture
     std::optional<figures::AttachmentPicture> picture;   // nothing: look first
     std::vector<figures::NamedRange> ranges;
     std::vector<std::string> under; // under MAY LIFT: pipe, setting, place, until when, signal and zone

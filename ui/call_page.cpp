@@ -7,20 +7,30 @@
 #include "written.hpp"
 
 #include <array>
+#include <utility>
 
 namespace cotter::ui {
 
 namespace {
 
 constexpr std::array<const char*, 3> kinds{"swap", "breakdown", "collect"};
-const std::vector<const char*> reasons_to_call{"does not fit the next pipe size", "examination falls due",
-                                               "bent, cracked or broken",         "pin, keeper or headplate missing",
-                                               "hydraulics leak or do not move",  "work is finished"};
+const std::vector<const char*> for_a_swap{"does not fit the next pipe size", "examination falls due",
+                                          "bent, cracked or broken", "pin, keeper or headplate missing",
+                                          "paper or plate is wrong"},
+    for_a_breakdown{"hydraulics leak or do not move", "bent, cracked or broken", "pin, keeper or lock",
+                    "it slipped or dropped", "something is not right"},
+    for_collecting{"work is finished", "does not fit the next pipe size", "examination falls due"};
+
+const std::vector<const char*>& reasons_for(const std::string& kind)
+{
+    return kind == "swap" ? for_a_swap : kind == "breakdown" ? for_a_breakdown : for_collecting;
+}
 
 } // namespace
 
-CallPage::CallPage(const Outside& outside, bool may_type)
-    : outside_{outside}, why_{outside, "Why?", reasons_to_call, may_type}
+CallPage::CallPage(const Outside& outside, bool may_type, std::string unit, std::string person)
+    : outside_{outside}, page_{unit.empty() ? Page::unit : Page::kind}, unit_{std::move(unit)},
+      person_{std::move(person)}, was_given_unit_{!unit_.empty()}, units_{outside}, may_type_{may_type}
 {
 }
 
@@ -33,29 +43,28 @@ void CallPage::go(Page page)
 std::optional<std::size_t> CallPage::ask(Sheet& sheet, const Choice& choice)
 {
     const auto pressed = ui::draw(sheet, choice, turned_);
-    ui::draw(sheet, title_block(outside_, "CALLS", ""));
+    ui::draw(sheet, title_block(outside_, "CALLS", person_));
     return pressed;
 }
 
 void CallPage::unit(Sheet& sheet)
 {
-    std::vector<std::string> here;
-    const std::string site = desk::current_site(outside_.book);
-    for (const auto& each : outside_.book.facts("unit"))
-        if (desk::doc(outside_.book, "whereabouts", each.key.key).value("at_site", "") == site)
-            here.push_back(each.key.key);
-    Choice choice{
-        "Call the yard about which one?", here.empty() ? "No unit is here by the record." : "", {}, false, "Back"};
-    for (const std::string& each : here)
-        choice.options.push_back({desk::label_of(outside_.book, each),
-                                  desk::doc(outside_.book, "unit", each).value("role", ""), std::nullopt});
-    const auto pressed = ask(sheet, choice);
-    if (!pressed)
+    const auto here = [this] {
+        std::vector<std::string> ids = outside_.book.keys("unit");
+        const std::string site = desk::current_site(outside_.book);
+        std::erase_if(ids, [&](const std::string& each) {
+            return desk::doc(outside_.book, "whereabouts", each).value("at_site", "") != site;
+        });
+        return ids;
+    };
+    const auto chosen = units_.draw(sheet,
+                                    {"Call the yard about which one?", "Of those that are here by the record.", here,
+                                     [this](const std::string& id) { return role_of(outside_.book, id); }},
+                                    title_block(outside_, "CALLS", person_));
+    if (!chosen)
         return;
-    if (*pressed == here.size())
-        return go(Page::gone);
-    unit_ = here[*pressed];
-    go(Page::kind);
+    unit_ = *chosen;
+    go(unit_.empty() ? Page::gone : Page::kind);
 }
 
 void CallPage::kind(Sheet& sheet)
@@ -70,16 +79,22 @@ void CallPage::kind(Sheet& sheet)
     if (!pressed)
         return;
     if (*pressed == kinds.size())
-        return go(Page::unit);
+        return go(was_given_unit_ ? Page::gone : Page::unit);
     kind_ = kinds[*pressed];
+    why_.emplace(outside_, "Why?", reasons_for(kind_), may_type_);
     go(Page::why);
 }
 
 void CallPage::why(Sheet& sheet)
 {
-    const auto left = why_.draw(sheet, "");
-    if (left != Phrases::Left::nothing)
-        go(left == Phrases::Left::said ? Page::who : Page::kind);
+    const auto left = why_->draw(sheet, person_);
+    if (left == Phrases::Left::back)
+        go(Page::kind);
+    if (left != Phrases::Left::said)
+        return;
+    if (person_.empty())
+        return go(Page::who);
+    outside_.signing.once(person_, [this] { write(person_); });
 }
 
 void CallPage::who(Sheet& sheet)
@@ -97,7 +112,7 @@ void CallPage::who(Sheet& sheet)
 void CallPage::write(const std::string& person)
 {
     desk::write(outside_.book,
-                {call_the_yard(outside_.hand(person), unit_, kind_, desk::current_site(outside_.book), why_.said())});
+                {call_the_yard(outside_.hand(person), unit_, kind_, desk::current_site(outside_.book), why_->said())});
     go(Page::done);
 }
 
@@ -110,7 +125,7 @@ bool CallPage::draw(Sheet& sheet)
     case Page::who: who(sheet); break;
     case Page::done:
         if (ask(sheet, {"The call is written down",
-                        "Ring the yard too until its device and this one have exchanged their records.",
+                        "Ring the yard too: the call stands in this book, and goes no further by itself.",
                         {{"Understood", "", std::nullopt}},
                         false,
                         ""}))

@@ -5,6 +5,7 @@
 #include "choice.hpp"
 #include "outside.hpp"
 #include "phrases.hpp"
+#include "unit_choice.hpp"
 
 #include <optional>
 #include <string>
@@ -13,7 +14,8 @@ namespace cotter::ui {
 
 class CallPage {
 public:
-    CallPage(const Outside& outside, bool may_type); // may words be typed? Not in the Cab
+    // May words be typed? Not in the Cab. What is known already, unit or person, is not asked.
+    CallPage(const Outside& outside, bool may_type, std::string unit = "", std::string person = "");
     bool draw(Sheet& sheet);                         // false when it is left or done
 
 private:
@@ -28,10 +30,13 @@ private:
     std::optional<std::size_t> ask(Sheet& sheet, const Choice& choice);
 
     const Outside& outside_;
-    Page page_ = Page::unit;
+    Page page_;
     std::size_t turned_ = 0;
-    std::string unit_, kind_;
-    Phrases why_;
+    std::string unit_, kind_, person_;
+    bool was_given_unit_;
+    UnitChoice units_;
+    bool may_type_;
+    std::optional<Phrases> why_;
 };
 
 } // namespace cotter::ui

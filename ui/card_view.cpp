@@ -34,7 +34,7 @@ public:
 
     void line(const words::CardLine& line)
     {
-        const std::string if_not = say("If not: {}", line.if_not);
+        const std::string if_not = say("If not: {}", words::in_language(line.if_not));
         make_room(height_of(letters_.asks, line.ask) + height_of(letters_.if_not, if_not));
         put(letters_.asks, line.ask);
         put(letters_.if_not, if_not);

@@ -16,8 +16,8 @@ const std::vector<const char*> remedies{"part renewed, like for like", "adjusted
 
 } // namespace
 
-ClearDefect::ClearDefect(const Outside& outside, desk::OpenDefect defect)
-    : outside_{outside}, defect_{std::move(defect)}, remedy_{outside, "What was done about it?", remedies, true},
+ClearDefect::ClearDefect(const Outside& outside, desk::OpenDefect defect, bool may_type)
+    : outside_{outside}, defect_{std::move(defect)}, remedy_{outside, "What was done about it?", remedies, may_type},
       photo_{outside, "A photo of it as it is now"}
 {
 }
@@ -36,7 +36,8 @@ std::string ClearDefect::name() const
 
 void ClearDefect::who(Sheet& sheet)
 {
-    const auto people = who_may_write(outside_.book, "defect_cleared");
+    auto people = who_may_write(outside_.book, "defect_cleared");
+    std::erase(people, defect_.found_by);
     Choice choice = choice_of_people(outside_.book, "Who clears it? Not whoever found it.", people,
                                      "Nobody is admitted who may clear a defect. People admits them.");
     if (!people.empty())
@@ -66,13 +67,15 @@ void ClearDefect::photo(Sheet& sheet)
     const auto left = photo_.draw(sheet, person_);
     if (left == PhotoPage::Left::kept)
         write({photo_.name()});
+    if (left == PhotoPage::Left::back)
+        page_ = Page::remedy;
     if (left == PhotoPage::Left::without)
         write({});
 }
 
 void ClearDefect::write(std::vector<std::string> photos)
 {
-    page_ = Page::gone; // also where it is refused: the reason is said
+    page_ = Page::who; // where it is refused: the reason is said, and what was said and photographed stays
     desk::write(outside_.book, {clear_defect(outside_.hand(person_), defect_, remedy_.said(), photos)});
     page_ = Page::done;
 }

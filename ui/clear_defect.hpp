@@ -16,7 +16,7 @@ namespace cotter::ui {
 
 class ClearDefect {
 public:
-    ClearDefect(const Outside& outside, desk::OpenDefect defect);
+    ClearDefect(const Outside& outside, desk::OpenDefect defect, bool may_type = true); // words? Not in the Cab
     bool draw(Sheet& sheet); // false when it is left or done
 
 private:

@@ -1,5 +1,6 @@
 #include "compare.hpp"
 
+#include "foot.hpp"
 #include "title_block.hpp"
 #include "written.hpp"
 
@@ -37,7 +38,7 @@ void Compare::list(Sheet& sheet)
     for (const desk::Typed& each : all_)
         choice.options.push_back({each.name,
                                   say("{}, typed by {}", what_it_is(each), desk::shown_name(outside_.book, each.by)) +
-                                      (each.pages.empty() ? ", no picture" : ""),
+                                      (each.pages.empty() ? ", " + say("no picture") : ""),
                                   std::nullopt});
     if (all_.empty())
         choice.hint = "Everything that decides lifts was compared with its page by a second person.";
@@ -80,43 +81,21 @@ void Compare::who(Sheet& sheet)
 
 void Compare::open(const std::string& name)
 {
-    picture_.reset();
-    texture_ = nullptr;
-    zoom_ = 1;
-    moved_ = {0, 0};
-    const auto bytes = name.empty() || !outside_.page ? std::nullopt : outside_.page(name);
-    if (bytes)
-        picture_ = decode(*bytes);
-    if (picture_ && outside_.texture)
-        texture_ = outside_.texture(*picture_);
+    pane_.clear();
+    if (const auto bytes = name.empty() || !outside_.page ? std::nullopt : outside_.page(name))
+        pane_.show(outside_, *bytes);
 }
 
-// The whole page, or larger and moved by the finger.
 void Compare::page(Sheet& sheet, const Box& box)
 {
-    sheet.fill(box, colours().sheet);
-    sheet.frame(box, thin_mm);
-    if (!picture_) {
+    pane_.draw(sheet, box);
+    if (!pane_.has_picture())
         sheet.wrapped({box.x + 4, box.y + 6, box.w - 8, 0}, Letter::text,
                       typed_.pages.empty()
                           ? "No picture of its page is in the book. Compare with the page itself: plate, manual, "
                             "delivery note or report."
                           : "The picture is not on this device, or cannot be read. Compare with the page itself.",
                       6);
-        return;
-    }
-    const float w = sheet.theme().px(box.w), h = sheet.theme().px(box.h);
-    const float fit = std::min(w / static_cast<float>(picture_->width), h / static_cast<float>(picture_->height));
-    const float scale = fit * static_cast<float>(zoom_);
-    const ImVec2 size{static_cast<float>(picture_->width) * scale, static_cast<float>(picture_->height) * scale};
-    const ImVec2 at{sheet.theme().px(box.x), sheet.theme().px(box.y)};
-    if (ImGui::IsMouseDown(0) && ImGui::IsMouseHoveringRect(at, {at.x + w, at.y + h})) {
-        const ImVec2 by = ImGui::GetIO().MouseDelta;
-        moved_ = {std::clamp(moved_.x + by.x, std::min(0.0F, w - size.x), 0.0F),
-                  std::clamp(moved_.y + by.y, std::min(0.0F, h - size.y), 0.0F)};
-    }
-    const ImVec2 in_the_middle{std::max(0.0F, (w - size.x) / 2), std::max(0.0F, (h - size.y) / 2)};
-    sheet.picture(texture_, box, {moved_.x + in_the_middle.x, moved_.y + in_the_middle.y}, size);
 }
 
 double Compare::height_of(const Sheet& sheet, const std::string& value, double width)
@@ -126,13 +105,13 @@ double Compare::height_of(const Sheet& sheet, const std::string& value, double w
 
 void Compare::lines(Sheet& sheet, const Box& box)
 {
-    constexpr int most = 4;
+    constexpr int most = 40; // signed as a whole, so shown as a whole
     const double w = box.w - 6;
     double whole = 0;
     for (const auto& [unused, value] : typed_.lines)
         whole += height_of(sheet, value, w);
     sheet.fill(box, colours().sheet);
-    touch_scroll(scroll_, sheet.theme(), box, sheet.theme().px(whole - box.h));
+    touch_scroll(scroll_, sheet, box, sheet.theme().px(whole - box.h));
     double y = box.y - static_cast<double>(scroll_.at) / sheet.theme().px_per_mm();
     sheet.clip(box);
     for (const auto& [said, value] : typed_.lines) {
@@ -147,33 +126,37 @@ void Compare::lines(Sheet& sheet, const Box& box)
     sheet.clip_no_more();
 }
 
+// The two answers stand apart, at the ends of their own row.
 void Compare::buttons(Sheet& sheet, double y)
 {
-    const double gap = 3, w = (sheet.width() - 6 * gap) / 5, h = at_desk().target + 2;
-    double x = gap;
-    const auto button = [&](const char* words, std::optional<figures::Sign> sign = std::nullopt) {
-        const bool pressed = sheet.button(words, {x, y, w, h}, sign);
-        x += w + gap;
-        return pressed;
-    };
-    const bool leaves = button("Back"), larger = picture_ && button(zoom_ < 4 ? "Larger" : "Whole page");
-    const bool next = typed_.pages.size() > 1 && button("Next page");
-    x = sheet.width() - 2 * (w + gap);
-    const bool no = button("Not alike"), yes = button("All alike");
-    if (larger) {
-        zoom_ = zoom_ < 4 ? zoom_ * 2 : 1;
-        moved_ = {0, 0};
-    }
-    if (next) {
+    const Hand& hand = at_desk();
+    const double edge = 3, w = (sheet.width() - 2 * edge - hand.opposite_gap) / 2;
+    if (sheet.button("Not alike", {edge, y, w, hand.target}))
+        go(Page::not_alike);
+    if (sheet.button("All alike", {edge + w + hand.opposite_gap, y, w, hand.target}))
+        proved();
+}
+
+std::vector<std::string> Compare::foot() const
+{
+    std::vector<std::string> all{"Back"};
+    if (pane_.has_picture())
+        all.emplace_back(pane_.is_largest() ? "Whole page" : "Larger");
+    if (typed_.pages.size() > 1)
+        all.emplace_back("Next page");
+    return all;
+}
+
+void Compare::press(const std::string& word)
+{
+    if (word == "Back")
+        go(Page::list);
+    if (word == "Larger" || word == "Whole page")
+        pane_.larger();
+    if (word == "Next page") {
         shown_ = (shown_ + 1) % typed_.pages.size();
         open(typed_.pages[shown_]);
     }
-    if (leaves)
-        go(Page::list);
-    if (no)
-        go(Page::not_alike);
-    if (yes)
-        proved();
 }
 
 void Compare::proved()
@@ -185,17 +168,17 @@ void Compare::proved()
 // Page and typed values side by side; on narrow glass the page above.
 void Compare::beside(Sheet& sheet)
 {
-    sheet.fill({0, 0, sheet.width(), sheet.height()}, colours().ground);
-    const double bottom = sheet.height() - title_height(sheet) - at_desk().target - 4, h = bottom - head_mm;
+    const std::vector<std::string> words = foot();
+    const Box area = begin_page(sheet, typed_.name, words);
+    const double answers = at_desk().target + 2 * std::max(3.0, at_desk().gap), h = area.h - answers;
     const bool wide = !sheet.is_narrow();
-    const Box left{0, head_mm, wide ? sheet.width() * 0.55 : sheet.width(), wide ? h : h * 0.5};
+    const Box left{area.x, area.y, wide ? area.w * 0.55 : area.w, wide ? h : h * 0.5};
+    lines(sheet, wide ? Box{left.w, area.y, area.w - left.w, h} : Box{0, area.y + left.h, area.w, h - left.h});
     page(sheet, left);
-    lines(sheet,
-          wide ? Box{left.w, head_mm, sheet.width() - left.w, h} : Box{0, head_mm + left.h, sheet.width(), h - left.h});
-    sheet.fill({0, 0, sheet.width(), head_mm}, colours().ground);
-    sheet.wrapped({4, 3.8, sheet.width() - 8, 0}, Letter::heading, typed_.name, 1);
-    sheet.fill({0, bottom, sheet.width(), at_desk().target + 4}, colours().ground);
-    buttons(sheet, bottom + 1);
+    sheet.fill({area.x, area.y + h, area.w, answers}, colours().ground);
+    sheet.line(area.x, area.y + h, area.x + area.w, area.y + h, thin_mm);
+    buttons(sheet, area.y + h + std::max(3.0, at_desk().gap));
+    press(draw_foot(sheet, words));
     ui::draw(sheet, title_block(outside_, "COMPARES", second_));
 }
 

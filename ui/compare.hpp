@@ -4,7 +4,7 @@
 
 #include "choice.hpp"
 #include "outside.hpp"
-#include "picture.hpp"
+#include "picture_pane.hpp"
 #include "scroll.hpp"
 #include "to_compare.hpp"
 
@@ -30,6 +30,8 @@ private:
     static double height_of(const Sheet& sheet, const std::string& value, double width);
     void lines(Sheet& sheet, const Box& box);
     void buttons(Sheet& sheet, double y);
+    std::vector<std::string> foot() const;
+    void press(const std::string& word);
     void open(const std::string& name);
     void proved();
     void go(Page page);
@@ -41,10 +43,7 @@ private:
     std::vector<desk::Typed> all_;
     std::string all_of_, second_;
     desk::Typed typed_;
-    std::optional<Picture> picture_;
-    ImTextureID texture_ = nullptr;
-    double zoom_ = 1;
-    ImVec2 moved_{0, 0}; // px
+    PicturePane pane_;
     TouchScroll scroll_;
 };
 

@@ -26,6 +26,11 @@ bool may_be_corrected(const std::string& kind)
     return found && kind != "correction" && kind != "device" && !found->schema.contains("x-program");
 }
 
+std::string title_of(const std::string& kind)
+{
+    return words::in_language(records::find_kind(kind)->schema.value("title", kind));
+}
+
 } // namespace
 
 void CorrectPage::go(Page page)
@@ -41,50 +46,96 @@ std::optional<std::size_t> CorrectPage::ask(Sheet& sheet, const Choice& choice)
     return pressed;
 }
 
+bool CorrectPage::is_corrected(const std::string& hash)
+{
+    if (const std::string of = outside_.book.state().head.hash; of != corrected_of_) {
+        corrected_of_ = of;
+        corrected_.clear();
+        for (const auto& each : outside_.book.newest("correction", 100'000))
+            corrected_.insert(each.entry.body.value("corrects", ""));
+    }
+    return corrected_.contains(hash);
+}
+
 std::string CorrectPage::name_of_record(const records::Record& record) const
 {
     const auto& e = record.entry;
-    return words::in_language(records::find_kind(e.kind)->schema.value("title", e.kind)) + ": " +
-           desk::shown_name(outside_.book, e.about);
+    return title_of(e.kind) + ": " + desk::shown_name(outside_.book, e.about);
 }
 
 void CorrectPage::look()
 {
-    const std::string of = looked_at(outside_);
+    const std::string of = looked_at(outside_) + kind_ + std::to_string(older_);
     if (of == looked_of_)
         return;
     looked_of_ = of;
     newest_.clear();
     lines_.clear();
     const std::string zone = desk::zone_of(outside_.book, desk::current_site(outside_.book));
-    for (const auto& each : outside_.book.newest("", shown)) {
+    const auto all = outside_.book.newest(kind_, shown * (older_ + 1));
+    for (std::size_t i = shown * older_; i < all.size(); ++i) {
+        const auto& each = all[i];
         const auto& e = each.entry;
         if (!may_be_corrected(e.kind))
             continue;
+        const bool is_old = is_corrected(each.hash);
         newest_.push_back(each);
         lines_.push_back({false, std::nullopt, name_of_record(each),
                           desk::shown_name(outside_.book, e.who) + ", " +
                               words::short_day(desk::local_day(e.at, zone)) + " " +
                               words::clock_time(desk::local_minutes(e.at, zone)) + " \u00b7 " +
                               value_in_words(outside_.book, records::find_kind(e.kind)->schema, "", e.body),
-                          "Put right"});
+                          is_old ? "" : "Put right"});
+        if (is_old)
+            lines_.back().more = say("Put right since. {}", lines_.back().more);
     }
     if (lines_.empty())
         lines_.push_back(
-            {false, std::nullopt, "Nothing is written yet", "What is written stands here, the newest first."});
+            {false, std::nullopt, older_ > 0 ? "Nothing older" : "Nothing is written yet",
+             "What is written stands here, the newest first."});
 }
 
 void CorrectPage::list(Sheet& sheet)
 {
     look();
-    const auto pressed = reading_.draw(sheet, "Written last", lines_, {"Back"});
+    const auto pressed = reading_.draw(sheet, kind_.empty() ? say("Written last") : title_of(kind_), lines_,
+                                       {"Back", "Older", "Newer", "One kind"});
     ui::draw(sheet, title_block(outside_, "READ ONLY", ""));
     if (pressed.button == "Back")
         return go(Page::gone);
+    if (pressed.button == "Older" && !newest_.empty())
+        ++older_;
+    if (pressed.button == "Newer" && older_ > 0)
+        --older_;
+    if (!pressed.button.empty())
+        reading_.back_to_the_top();
+    if (pressed.button == "One kind")
+        return go(Page::kind);
     if (!pressed.line || *pressed.line >= newest_.size())
         return;
     old_ = newest_[*pressed.line];
     go(Page::how);
+}
+
+// Those that the book has, by name.
+void CorrectPage::choose_kind(Sheet& sheet)
+{
+    if (kinds_.empty())
+        for (const records::Kind& each : records::kinds())
+            if (may_be_corrected(each.name) && !outside_.book.newest(each.name, 1).empty())
+                kinds_.push_back(each.name);
+    Choice choice{"Which kind of record?", "", {{"All of them", "", std::nullopt, kind_.empty()}}, false, "Back"};
+    for (const std::string& each : kinds_)
+        choice.options.push_back({title_of(each), "", std::nullopt, each == kind_});
+    const auto pressed = ask(sheet, choice);
+    if (!pressed)
+        return;
+    if (*pressed < choice.options.size()) {
+        kind_ = *pressed == 0 ? "" : kinds_[*pressed - 1];
+        older_ = 0;
+    }
+    kinds_.clear();
+    go(Page::list);
 }
 
 void CorrectPage::how(Sheet& sheet)
@@ -119,7 +170,7 @@ void CorrectPage::why(Sheet& sheet)
 {
     const auto left = why_->draw(sheet, "");
     if (left != Phrases::Left::nothing)
-        go(left == Phrases::Left::said ? Page::who : Page::how);
+        go(left == Phrases::Left::said ? Page::who : is_void_ ? Page::how : Page::form);
 }
 
 void CorrectPage::who(Sheet& sheet)
@@ -151,6 +202,7 @@ bool CorrectPage::draw(Sheet& sheet)
 {
     switch (page_) {
     case Page::list: list(sheet); break;
+    case Page::kind: choose_kind(sheet); break;
     case Page::how: how(sheet); break;
     case Page::form: form(sheet); break;
     case Page::why: why(sheet); break;

@@ -10,6 +10,7 @@
 #include "read_page.hpp"
 
 #include <optional>
+#include <set>
 #include <string>
 #include <vector>
 
@@ -21,23 +22,28 @@ public:
     bool draw(Sheet& sheet); // false when it is left
 
 private:
-    enum class Page { list, how, form, why, who, done, gone };
+    enum class Page { list, kind, how, form, why, who, done, gone };
 
     void look();
     void list(Sheet& sheet);
+    void choose_kind(Sheet& sheet);
     void how(Sheet& sheet);
     void form(Sheet& sheet);
     void why(Sheet& sheet);
     void who(Sheet& sheet);
     void write(const std::string& person);
     void go(Page page);
+    bool is_corrected(const std::string& hash);
     std::string name_of_record(const records::Record& record) const;
     std::optional<std::size_t> ask(Sheet& sheet, const Choice& choice);
 
     const Outside& outside_;
     Page page_ = Page::list;
-    std::size_t turned_ = 0;
-    std::string looked_of_;
+    std::size_t turned_ = 0, older_ = 0; // so many pages back
+    std::string kind_;                   // "": all
+    std::vector<std::string> kinds_;
+    std::string looked_of_, corrected_of_;
+    std::set<std::string> corrected_; // hashes
     std::vector<records::Record> newest_;
     std::vector<ReadLine> lines_;
     ReadPage reading_;

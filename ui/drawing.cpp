@@ -227,11 +227,12 @@ void Sheet::draw(const figures::Label& label, double x, double y)
 {
     const Lettering letter{label.lettering ? Letter::drawing : label.capital > 3 ? Letter::bold : Letter::second, true};
     const double share = label.align == figures::Align::left ? 0 : label.align == figures::Align::right ? 1 : 0.5;
-    const double wide = width_of(letter, label.text), high = capital_mm(letter);
+    const std::string said = words::decimals_in(words::in_language(label.text));
+    const double wide = measure(letter, said), high = capital_mm(letter);
     const double left = x + label.at.x - wide * share, top = y + label.at.y - high;
     if (label.breaks_lines)
         fill({left - 0.6, top - 0.6, wide + 1.2, high + 1.2}, colours().sheet);
-    text(left, top, letter, label.text, letter.letter == Letter::second ? colours().second : colours().ink);
+    put(left, top, letter, said, letter.letter == Letter::second ? colours().second : colours().ink);
 }
 
 void Sheet::figure(const figures::Figure& figure, double x, double y)

@@ -52,6 +52,7 @@ std::string DuePage::part_of(const desk::BoardRow& row, By by) const
 {
     switch (by) {
     case By::everything: return "";
+    case By::unit: return row.tag;
     case By::kind: return row.kind;
     case By::owner: return row.owner;
     case By::place: return row.place.empty() ? "where is not known" : desk::shown_name(outside_.book, row.place);
@@ -61,22 +62,25 @@ std::string DuePage::part_of(const desk::BoardRow& row, By by) const
 
 void DuePage::look(bool narrow)
 {
-    const std::string of = looked_at(outside_) + (narrow ? " | " : " ") + std::to_string(static_cast<int>(by_)) + only_;
+    const std::string of = looked_at(outside_) + (narrow ? " | " : " ") + std::to_string(static_cast<int>(by_)) +
+                           only_ + std::to_string(fleet_.known());
     if (of == looked_of_)
         return;
     looked_of_ = of;
     const rules::Day today = outside_.hand("").day;
     rows_.clear();
-    for (auto& row : desk::board(outside_.book, outside_.now(), today))
+    for (auto& row : fleet_.known_rows())
         if (!row.scrapped())
             rows_.push_back(std::move(row));
     lines_.clear();
     marks_.clear();
-    stops_ = 0;
+    stops_ = out_of_date_ = undated_ = 0;
     for (const auto& row : rows_) {
         if (part_of(row, by_) != only_ && by_ != By::everything)
             continue;
         stops_ += row.stopped() ? 1 : 0;
+        out_of_date_ += row.latest && *row.latest < today ? 1 : 0;
+        undated_ += row.latest ? 0 : 1;
         marks_.push_back(mark_of(row, today, narrow));
         lines_.push_back({false, sign_of(row), row.label + " \u00b7 " + when(row),
                           words::in_language(row.kind) + " \u00b7 " + row.owner + " \u00b7 " +
@@ -106,6 +110,7 @@ void DuePage::ask_view(Sheet& sheet)
                          {"As a list", "the nearest first", std::nullopt, view_ == View::list},
                          {"As a calendar", "six weeks", std::nullopt, view_ == View::calendar},
                          {"Everything", "every unit of the book", std::nullopt, by_ == By::everything},
+                         {"One unit", "by its tag", std::nullopt, by_ == By::unit},
                          {"One kind", "attachments, slings, machines", std::nullopt, by_ == By::kind},
                          {"One owner", "own, or a hire firm's", std::nullopt, by_ == By::owner},
                          {"One place", "here, in the yard, on the way", std::nullopt, by_ == By::place}},
@@ -153,7 +158,7 @@ void DuePage::ask_value(Sheet& sheet)
 void DuePage::step(int by)
 {
     if (view_ == View::calendar)
-        weeks_on_ = std::max(0, weeks_on_ + by * calendar_weeks);
+        weeks_on_ += by * calendar_weeks;
     else
         zoom_ =
             static_cast<std::size_t>(std::clamp(static_cast<int>(zoom_) + by, 0, static_cast<int>(zooms.size()) - 1));
@@ -163,10 +168,10 @@ void DuePage::step(int by)
 bool DuePage::head(Sheet& sheet)
 {
     std::vector<std::string> buttons{"View"};
-    if (view_ != View::list) {
-        buttons.emplace_back("Nearer");
-        buttons.emplace_back("Further");
-    }
+    if (view_ == View::section)
+        buttons.insert(buttons.end(), {"Nearer", "Further"});
+    else if (view_ == View::calendar)
+        buttons.insert(buttons.end(), {"Earlier", "Later"});
     buttons.emplace_back("Ahead");
     const bool narrow = sheet.is_narrow();
     const double h = at_desk().target, gap = std::max(gap_mm, at_desk().gap);
@@ -174,20 +179,26 @@ bool DuePage::head(Sheet& sheet)
     double x = narrow ? gap : sheet.width() - n * (button_mm + gap);
     const double y = narrow ? head_mm : 1.5, room = narrow ? sheet.width() - 8 : x - 8;
     const std::string what = by_ == By::everything ? say("What falls due when") : words::in_language(only_);
-    const std::string count =
-        say_many(lines_.size(), "{} unit", "{} units") + " \u00b7 " + say("{} may not lift", stops_);
+    std::string count = (fleet_.is_stopped() ? say("Read: {} of {} units", fleet_.known(), fleet_.count()) + " \u00b7 "
+                                             : std::string{}) +
+                        say_many(lines_.size(), "{} unit", "{} units") + " \u00b7 " +
+                        say("may not lift: {}", stops_);
+    if (view_ == View::calendar) // which shows neither
+        count += " \u00b7 " + say("out of date: {}", out_of_date_) +
+                 (undated_ > 0 ? " \u00b7 " + say("no date: {}", undated_) : "");
     sheet.wrapped({4, 2, room, 0}, {Letter::bold, true}, sheet.cut({Letter::bold, true}, what, room, 1), 1);
     sheet.wrapped({4, 8, room, 0}, {Letter::second, true}, sheet.cut({Letter::second, true}, count, room, 1), 1,
                   colours().second);
     bool ahead = false;
+    const Lettering letter = sheet.common_letter(buttons, button_mm, h, false);
     for (const std::string& each : buttons) {
-        if (sheet.button(each, {x, y, button_mm, h})) {
+        if (sheet.button(each, {x, y, button_mm, h}, std::nullopt, false, letter)) {
             if (each == "View")
                 asks_ = Asks::view;
             else if (each == "Ahead")
                 ahead = true;
             else
-                step(each == "Nearer" ? -1 : 1);
+                step(each == "Nearer" || each == "Earlier" ? -1 : 1);
         }
         x += button_mm + gap;
     }
@@ -213,20 +224,31 @@ void DuePage::draw_view(Sheet& sheet, const Box& paper)
                                                return say_many(static_cast<std::size_t>(left),
                                                                "{} more falls due later", "{} more fall due later");
                                            },
-                                           zooms[zoom_]})
+                                           [](int more) { return say("{} more", more); }, zooms[zoom_]})
                          .figure,
                      paper.x, paper.y);
 }
 
+// A great fleet takes its time; what is known so far can be shown.
+void DuePage::draw_reading(Sheet& sheet, const Box& paper)
+{
+    const std::string said = say("Read: {} of {} units", fleet_.known(), fleet_.count());
+    sheet.wrapped({14, paper.y + 12, sheet.width() - 20, 0}, Letter::text, said, 2);
+    if (sheet.button("Stop reading", {14, paper.y + 30, 60, at_desk().target + 2}))
+        fleet_.stop();
+}
+
 void DuePage::draw(Sheet& sheet, double bottom)
 {
-    look(sheet.is_narrow());
+    const bool all = fleet_.all_are_read();
+    if (all)
+        look(sheet.is_narrow());
     sheet.fill({0, 0, sheet.width(), sheet.height()}, colours().ground);
     const double top = sheet.is_narrow() ? head_mm + at_desk().target + 2 : std::max(head_mm, at_desk().target + 3);
     const Box paper{0, top, sheet.width(), bottom - top};
     sheet.fill(paper, colours().sheet);
     sheet.frame(paper, thin_mm);
-    draw_view(sheet, paper);
+    all ? draw_view(sheet, paper) : draw_reading(sheet, paper);
 }
 
 } // namespace cotter::ui

@@ -1,9 +1,10 @@
 #pragma once
 
 // Site's due board: what falls due when, as a section through time, a list or a calendar; of every unit, or of one
-// kind, owner or place.
+// unit, kind, owner or place.
 
 #include "choice.hpp"
+#include "fleet_rows.hpp"
 #include "outside.hpp"
 #include "read_page.hpp"
 
@@ -19,7 +20,7 @@ namespace cotter::ui {
 
 class DuePage {
 public:
-    explicit DuePage(const Outside& outside) : outside_{outside} {}
+    DuePage(const Outside& outside, FleetRows& fleet) : outside_{outside}, fleet_{fleet} {}
 
     bool has_the_glass() const { return asks_.has_value(); } // while it is chosen how it is shown
     void ask(Sheet& sheet);
@@ -29,10 +30,11 @@ public:
 
 private:
     enum class View { section, list, calendar };
-    enum class By { everything, kind, owner, place };
+    enum class By { everything, unit, kind, owner, place };
     enum class Asks { view, value };
 
     void look(bool narrow);
+    void draw_reading(Sheet& sheet, const Box& paper);
     std::string part_of(const desk::BoardRow& row, By by) const;
     std::vector<std::string> values() const; // that may be shown alone
     void ask_view(Sheet& sheet);
@@ -41,6 +43,7 @@ private:
     void step(int by); // nearer or further
 
     const Outside& outside_;
+    FleetRows& fleet_;
     std::string looked_of_, only_;
     View view_ = View::section;
     By by_ = By::everything, asked_by_ = By::everything;
@@ -51,7 +54,7 @@ private:
     std::vector<figures::DueMark> marks_;
     std::vector<ReadLine> lines_;
     ReadPage reading_;
-    std::size_t stops_ = 0;
+    std::size_t stops_ = 0, out_of_date_ = 0, undated_ = 0;
 };
 
 } // namespace cotter::ui

@@ -4,6 +4,7 @@
 #include "board_sign.hpp"
 #include "finding_words.hpp"
 #include "title_block.hpp"
+#include "unit_choice.hpp"
 
 #include <algorithm>
 #include <cctype>
@@ -25,16 +26,14 @@ std::string plain(const std::string& text)
     return kept;
 }
 
-// Digits alone are a number, which a pad takes.
-bool is_tag(const std::string& typed)
+bool is_digits(const std::string& typed)
 {
-    return plain(typed).size() >= least &&
-           std::any_of(typed.begin(), typed.end(), [](unsigned char c) { return std::isalpha(c) != 0; });
+    return std::none_of(typed.begin(), typed.end(), [](unsigned char c) { return std::isalpha(c) != 0; });
 }
 
 } // namespace
 
-bool FindUnit::listen()
+bool FindUnit::listen(bool digits_are_taken)
 {
     const ImGuiIO& io = ImGui::GetIO();
     if (io.WantTextInput) { // a field has the keyboard
@@ -55,10 +54,9 @@ bool FindUnit::listen()
     if (!ends)
         return false;
     const std::string typed = std::exchange(typed_, "");
-    if (!is_tag(typed))
+    if (plain(typed).size() < least || (digits_are_taken && is_digits(typed)))
         return false;
     asked_ = typed;
-    look();
     reading_.back_to_the_top();
     return is_open_ = true;
 }
@@ -87,9 +85,19 @@ void FindUnit::add_unit(const desk::BoardRow& row)
     }
 }
 
-// Tags that begin so, the same one first; capitals, strokes and spaces are no difference.
+// Tags that begin so, or have these digits; capitals, strokes and spaces are no difference.
+bool FindUnit::is_asked_for(const std::string& tag) const
+{
+    return is_digits(asked_) ? has_digits(tag, plain(asked_)) : plain(tag).starts_with(plain(asked_));
+}
+
+// The same one first.
 void FindUnit::look()
 {
+    const std::string of = looked_at(outside_) + asked_;
+    if (of == looked_of_)
+        return;
+    looked_of_ = of;
     lines_.clear();
     const std::string wanted = plain(asked_);
     auto rows = desk::board(outside_.book, outside_.now(), outside_.hand("").day);
@@ -98,15 +106,32 @@ void FindUnit::look()
     constexpr std::size_t enough = 20;
     std::size_t found = 0;
     for (const desk::BoardRow& each : rows)
-        if (plain(each.tag).starts_with(wanted) && found++ < enough)
+        if (is_asked_for(each.tag) && found++ < enough)
             add_unit(each);
     if (lines_.empty())
-        lines_.push_back({false, std::nullopt, say("No tag in this book begins with {}", asked_),
+        lines_.push_back({false, std::nullopt, say(is_digits(asked_) ? "No tag in this book has {}" : "No tag in this book begins with {}", asked_),
                           "Read the plate again, or record the unit before anything hangs on it."});
+}
+
+void FindUnit::type(Sheet& sheet)
+{
+    const auto pressed = pad_.draw(sheet, {"Which unit?", "The digits of its tag, or some of them.", "", false, false,
+                                           {"Back", "Find"}});
+    ui::draw(sheet, title_block(outside_, "READ ONLY", ""));
+    if (!pressed || (*pressed == 1 && pad_.typed.empty()))
+        return;
+    asks_ = false;
+    is_open_ = *pressed == 1;
+    asked_ = pad_.typed;
+    pad_ = {};
+    reading_.back_to_the_top();
 }
 
 void FindUnit::draw(Sheet& sheet)
 {
+    if (asks_)
+        return type(sheet);
+    look();
     const auto pressed = reading_.draw(sheet, say("Tag {}", asked_), lines_, {"Back"});
     if (pressed.button == "Back")
         is_open_ = false;

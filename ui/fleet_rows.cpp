@@ -11,7 +11,7 @@ constexpr std::size_t few = 500; // units that are worked out anew each minute
 
 } // namespace
 
-// A great fleet's findings of the hour wait for the next record or day.
+// A great fleet's findings of the hour wait for the next record or day; the heading says since when they stand.
 std::string FleetRows::looked_of() const
 {
     return units_.size() <= few
@@ -27,6 +27,7 @@ void FleetRows::look()
     rows_.assign(units_.size(), std::nullopt);
     known_ = next_ = 0;
     stopped_ = false;
+    as_of_ = outside_.now();
     looked_of_ = looked_of();
 }
 
@@ -48,6 +49,23 @@ const desk::BoardRow& FleetRows::row(std::size_t i)
 {
     make(i);
     return *rows_[i];
+}
+
+std::vector<desk::BoardRow> FleetRows::known_rows() const
+{
+    std::vector<desk::BoardRow> known;
+    for (const auto& each : rows_)
+        if (each)
+            known.push_back(*each);
+    return known;
+}
+
+bool FleetRows::all_are_read()
+{
+    constexpr double at_once = 300, a_frame = 30; // ms
+    look();
+    work(known_ == 0 ? at_once : a_frame);
+    return !is_working();
 }
 
 void FleetRows::work(double milliseconds)

@@ -20,11 +20,19 @@ public:
     void look();                     // begins anew where the book or the day has changed
     void work(double milliseconds);  // goes on for about so long
     void stop() { stopped_ = true; } // leaves the rest as it is
+    void go_on() { stopped_ = false; }
+    bool is_stopped() const { return stopped_ && known_ < units_.size(); }
+    rules::Instant as_of() const { return as_of_; } // when the reading began
     std::size_t count() const { return units_.size(); }
     std::size_t known() const { return known_; }
     bool is_working() const { return !stopped_ && known_ < units_.size(); }
 
     const desk::BoardRow& row(std::size_t i); // worked out now if it is not yet
+    std::vector<desk::BoardRow> known_rows() const;
+
+    // For a page that wants all of them: a moment's work at once, then a little each frame. False while some are
+    // missing and the reading was not stopped.
+    bool all_are_read();
 
 private:
     std::string looked_of() const;
@@ -37,6 +45,7 @@ private:
     std::vector<std::optional<desk::BoardRow>> rows_;
     std::size_t known_ = 0, next_ = 0;
     bool stopped_ = false;
+    rules::Instant as_of_{0};
 };
 
 } // namespace cotter::ui

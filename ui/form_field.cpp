@@ -19,7 +19,7 @@ const std::vector<std::string> ways_out{"Leave it", "Not known", "Take it"};
 } // namespace
 
 FormField::FormField(const Outside& outside, const Json& schema, std::string field, const Json& value)
-    : outside_{outside}, schema_{schema}, field_{std::move(field)}, name_{name_of(schema, field_)}, value_(value)
+    : outside_{outside}, schema_{schema}, field_{std::move(field)}, value_(value)
 {
     if (value.is_number_integer())
         pad_.typed = desk::number_text(value.get<std::int64_t>(), desk::unit_of(field_).power);
@@ -49,7 +49,7 @@ std::vector<FormField::Option> FormField::options() const
 FormField::Left FormField::choose(Sheet& sheet, const std::string& person)
 {
     const std::vector<Option> all = options();
-    Choice choice{name_, all.empty() ? "Nothing of this kind is in the book yet." : "", {}, false, "Leave it"};
+    Choice choice{name_of(schema_, field_), all.empty() ? "Nothing of this kind is in the book yet." : "", {}, false, "Leave it"};
     for (const Option& each : all)
         choice.options.push_back({each.words, value_ == each.value ? "as it stands" : "", std::nullopt});
     choice.options.push_back({"Not known", "", std::nullopt});
@@ -76,7 +76,7 @@ FormField::Left FormField::number(Sheet& sheet)
     const desk::FieldUnit unit = desk::unit_of(field_);
     const auto least = schema_.value("minimum", std::int64_t{0}), greatest = schema_.value("maximum", std::int64_t{0});
     const auto pressed = pad_.draw(
-        sheet, {name_, said_.empty() ? range_in_words() : said_, unit.text, least<0, unit.power> 0, ways_out});
+        sheet, {name_of(schema_, field_), said_.empty() ? range_in_words() : said_, unit.text, least<0, unit.power> 0, ways_out});
     if (!pressed)
         return Left::nothing;
     if (*pressed < 2)
@@ -91,9 +91,9 @@ FormField::Left FormField::number(Sheet& sheet)
 FormField::Left FormField::date(Sheet& sheet)
 {
     if (!wheel_)
-        wheel_.emplace(rules::parse_day(text_).value_or(outside_.hand("").day));
+        wheel_.emplace(rules::parse_day(text_).value_or(outside_.hand("").day), rules::parse_day(text_).has_value());
     const auto pressed =
-        wheel_->draw(sheet, name_, "Turn the wheels, or type year, month and day: 20261125.", ways_out);
+        wheel_->draw(sheet, name_of(schema_, field_), "Turn the wheels, or type the day: 20261125 or 25112026.", ways_out);
     if (!pressed)
         return Left::nothing;
     if (*pressed < 2)
@@ -101,20 +101,20 @@ FormField::Left FormField::date(Sheet& sheet)
     return take(rules::to_string(wheel_->day()));
 }
 
-FormField::Left FormField::text(Sheet& sheet)
+FormField::Left FormField::text(Sheet& sheet, const std::string& person)
 {
-    const Choice choice{name_, "", {}, false, "Leave it"};
+    const Choice choice{name_of(schema_, field_), "", {}, false, "Leave it"};
     const auto pressed = ui::draw(sheet, choice, turned_);
-    field(sheet, field_, {6, 30, std::min(sheet.width() - 12, 180.0), 12}, text_);
+    const bool enter = field(sheet, field_, {6, 30, std::min(sheet.width() - 12, 180.0), 12}, text_);
     const double y = 50, w = 40;
     const bool unknown = sheet.button("Not known", {6, y, w, glove.target});
     const bool taken = sheet.button("Take it", {6 + w + glove.gap, y, w, glove.target});
-    ui::draw(sheet, title_block(outside_, "WRITES", ""));
+    ui::draw(sheet, title_block(outside_, "WRITES", person));
     if (pressed)
         return Left::as_it_was;
-    if (unknown || ((taken || is_key_pressed(ImGuiKey_Enter)) && text_.empty()))
+    if (unknown || ((taken || enter) && text_.empty()))
         return take(Json{});
-    return taken || is_key_pressed(ImGuiKey_Enter) ? take(text_) : Left::nothing;
+    return taken || enter ? take(text_) : Left::nothing;
 }
 
 FormField::Left FormField::draw(Sheet& sheet, const std::string& person)
@@ -123,7 +123,7 @@ FormField::Left FormField::draw(Sheet& sheet, const std::string& person)
     if (type == "boolean" || schema_.contains("enum") || schema_.contains("x-refers"))
         return choose(sheet, person);
     if (type != "integer" && schema_.value("format", "") != "date")
-        return text(sheet);
+        return text(sheet, person);
     const Left left = type == "integer" ? number(sheet) : date(sheet);
     ui::draw(sheet, title_block(outside_, "WRITES", person));
     return left;

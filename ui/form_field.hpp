@@ -26,7 +26,7 @@ private:
     Left choose(Sheet& sheet, const std::string& person);
     Left number(Sheet& sheet);
     Left date(Sheet& sheet);
-    Left text(Sheet& sheet);
+    Left text(Sheet& sheet, const std::string& person);
     Left take(records::Json value);
 
     struct Option {
@@ -38,7 +38,7 @@ private:
 
     const Outside& outside_;
     const records::Json& schema_;
-    std::string field_, name_, text_, said_;
+    std::string field_, text_, said_;
     records::Json value_;
     NumberPad pad_;
     std::optional<DateWheel> wheel_;

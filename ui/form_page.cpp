@@ -4,6 +4,8 @@
 #include "form_words.hpp"
 #include "title_block.hpp"
 
+#include "reason.hpp"
+
 #include <algorithm>
 
 namespace cotter::ui {
@@ -22,7 +24,7 @@ struct Halves {
 Halves halves_of(const Sheet& sheet, double width)
 {
     const double at = width * (sheet.is_narrow() ? 0.5 : 0.55);
-    return {at - 12, width - at - 3, at};
+    return {at - 15, width - at - 3, at};
 }
 
 double line_mm(const Sheet& sheet, const std::string& name, double width)
@@ -30,6 +32,18 @@ double line_mm(const Sheet& sheet, const std::string& name, double width)
     const Halves halves = halves_of(sheet, width);
     return std::max({at_desk().target + 6, 3 + at_desk().gap + sheet.height_of(Letter::second, name, halves.name),
                      3 + at_desk().gap + 2 * sheet.height_of(Letter::text, "H", halves.value)});
+}
+
+struct Parted {
+    Box paper, lines;
+};
+
+Parted part(const Box& area, bool narrow)
+{
+    const double share = 0.45;
+    if (narrow)
+        return {{area.x, area.y, area.w, area.h * share}, {area.x, area.y + area.h * share, area.w, area.h * (1 - share)}};
+    return {{area.x, area.y, area.w * share, area.h}, {area.x + area.w * share, area.y, area.w * (1 - share), area.h}};
 }
 
 bool is_part(const Json& schema)
@@ -66,8 +80,8 @@ bool lacks_something(const Json& schema, const Json& value)
 } // namespace
 
 FormPage::FormPage(const Outside& outside, std::string title, Json schema, Json body, std::string done)
-    : outside_{outside}, title_{std::move(title)}, done_{std::move(done)}, schema_(std::move(schema)),
-      body_(std::move(body))
+    : outside_{outside}, title_{std::move(title)}, done_{std::move(done)}, begun_(body),
+      schema_(std::move(schema)), body_(std::move(body))
 {
 }
 
@@ -114,7 +128,7 @@ std::vector<FormPage::Line> FormPage::lines() const
                 inner != schema.at("properties").end() && key != "photos" && key != "copy")
                 add(key, name_of(*inner, key), *inner, std::find(needed.begin(), needed.end(), key) != needed.end());
     } else if (!is_list(schema))
-        for (const char* role : {"operator", "supervisor", "signaller"})
+        for (const char* role : {desk::key("operator"), desk::key("supervisor"), desk::key("signaller")})
             add(role, role, schema.at("additionalProperties"), false);
     return all;
 }
@@ -217,18 +231,18 @@ void FormPage::draw_line(Sheet& sheet, const Line& line, const Box& box, const B
 void FormPage::list(Sheet& sheet, const Box& area)
 {
     const std::vector<Line> all = lines();
-    const double said = said_.empty() ? 0 : 4 + sheet.height_of(Letter::bold, said_, area.w - 16),
-                 w = area.w - 2 * inset;
+    const std::string needed = asks_for_needed_ ? still_needed() : "", why = needed.empty() ? said_ : words::say("Still needed: {}", needed);
+    const double said = why.empty() ? 0 : 4 + sheet.height_of(Letter::bold, why, area.w - 16), w = area.w - 2 * inset;
     double whole = said + at_desk().gap;
     for (const Line& each : all)
         whole += line_mm(sheet, each.name, w);
     TouchScroll& scroll = scrolls_.back();
-    touch_scroll(scroll, sheet.theme(), area, sheet.theme().px(whole - area.h));
+    touch_scroll(scroll, sheet, area, sheet.theme().px(whole - area.h));
     double y = area.y + at_desk().gap - static_cast<double>(scroll.at) / sheet.theme().px_per_mm();
     sheet.clip(area);
-    if (!said_.empty()) {
+    if (!why.empty()) {
         sheet.sign(figures::Sign::stop, area.x + 8, y + 5, 7);
-        sheet.wrapped({area.x + 14, y + 2, area.w - 16, 0}, Letter::bold, said_, 4);
+        sheet.wrapped({area.x + 14, y + 2, area.w - 16, 0}, Letter::bold, why, 12);
     }
     y += said;
     for (const Line& each : all) {
@@ -262,10 +276,45 @@ FormPage::Left FormPage::press(const std::string& word)
         take_out();
     else if (word == "Back")
         go_up();
-    return word.empty() ? Left::nothing : word == done_ ? Left::done : word == "Leave it" ? Left::back : Left::nothing;
+    if (word == "Leave it" && body_ == begun_)
+        return Left::back;
+    leaves_ = word == "Leave it";
+    if (word.empty() || word != done_)
+        return Left::nothing;
+    if (const std::string needed = still_needed(); !needed.empty()) {
+        say("");
+        asks_for_needed_ = true;
+        return Left::nothing;
+    }
+    return Left::done;
 }
 
-FormPage::Left FormPage::draw(Sheet& sheet, const std::string& person)
+std::string FormPage::still_needed() const
+{
+    std::string names;
+    for (const Line& each : lines())
+        if (each.needed)
+            names += (names.empty() ? "" : ", ") + each.name;
+    return names;
+}
+
+FormPage::Left FormPage::leave(Sheet& sheet, const std::string& person)
+{
+    const auto pressed = ui::draw(sheet,
+                                  {"What was typed here is not signed yet",
+                                   "",
+                                   {{"Hold to give it up", "", std::nullopt, false, true}},
+                                   false,
+                                   "Back"},
+                                  turned_);
+    ui::draw(sheet, title_block(outside_, "WRITES", person));
+    if (!pressed)
+        return Left::nothing;
+    leaves_ = false;
+    return *pressed == 0 ? Left::back : Left::nothing;
+}
+
+FormPage::Left FormPage::draw(Sheet& sheet, const std::string& person, PicturePane* beside)
 {
     if (field_) {
         const FormField::Left left = field_->draw(sheet, person);
@@ -275,9 +324,23 @@ FormPage::Left FormPage::draw(Sheet& sheet, const std::string& person)
             field_.reset();
         return Left::nothing;
     }
-    const std::vector<std::string> words = buttons();
-    list(sheet, begin_page(sheet, place(), words));
-    const Left left = press(draw_foot(sheet, words));
+    if (leaves_)
+        return leave(sheet, person);
+    std::vector<std::string> words = buttons();
+    const bool has_paper = beside && beside->has_picture();
+    if (has_paper)
+        words.emplace_back(beside->is_largest() ? "Whole page" : "Larger");
+    Box area = begin_page(sheet, place(), words);
+    if (has_paper) {
+        const Parted parted = part(area, sheet.is_narrow());
+        beside->draw(sheet, parted.paper);
+        area = parted.lines;
+    }
+    list(sheet, area);
+    const std::string word = draw_foot(sheet, words);
+    if (has_paper && (word == "Larger" || word == "Whole page"))
+        beside->larger();
+    const Left left = press(word);
     ui::draw(sheet, title_block(outside_, "WRITES", person));
     return left;
 }

@@ -4,6 +4,7 @@
 // the other.
 
 #include "form_field.hpp"
+#include "picture_pane.hpp"
 #include "scroll.hpp"
 
 #include <optional>
@@ -18,7 +19,8 @@ public:
     FormPage(const Outside& outside, std::string title, records::Json schema, records::Json body, std::string done);
 
     enum class Left { nothing, back, done };
-    Left draw(Sheet& sheet, const std::string& person);
+    // With `beside`, the paper that is typed from stands next to the lines.
+    Left draw(Sheet& sheet, const std::string& person, PicturePane* beside = nullptr);
     const records::Json& body() const { return body_; }
     void say(const std::string& why) // and back to the top, where it stands
     {
@@ -46,10 +48,15 @@ private:
     void take_out();
     std::vector<std::string> buttons() const;
     Left press(const std::string& word);
+    std::string still_needed() const; // fields, by name; "": none
+    Left leave(Sheet& sheet, const std::string& person); // is what was typed given up?
     void go_up();
 
     const Outside& outside_;
     std::string title_, done_, said_;
+    records::Json begun_; // as it was when it opened
+    bool leaves_ = false, asks_for_needed_ = false; // that: since it was to be signed without
+    std::size_t turned_ = 0;
     records::Json schema_, body_;
     std::vector<std::string> path_; // keys and places in lists
     std::optional<FormField> field_;

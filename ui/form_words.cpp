@@ -67,9 +67,9 @@ std::string object_in_words(const records::Book& book, const Json& schema, const
 std::string value_in_words(const records::Book& book, const Json& schema, const std::string& field, const Json& value)
 {
     if (value.is_boolean())
-        return say(value.get<bool>() ? "yes" : "no");
+        return value.get<bool>() ? say("yes") : say("no");
     if (value.is_number_integer())
-        return desk::with_unit(field, value.get<std::int64_t>());
+        return words::decimal(desk::with_unit(field, value.get<std::int64_t>()));
     if (value.is_string())
         return text_in_words(book, schema, value.get<std::string>());
     if (value.is_array())
@@ -101,6 +101,15 @@ std::vector<std::string> ids_for(const records::Book& book, const Json& schema)
             if (roles.empty() || std::find(roles.begin(), roles.end(), fact.doc.value("role", "")) != roles.end())
                 ids.push_back(fact.key.key);
     return ids;
+}
+
+std::string days_in_words(const Json& body)
+{
+    const auto day = [&](const char* field) {
+        const auto parsed = rules::parse_day(body.value(field, ""));
+        return parsed ? words::short_day(*parsed) : std::string{"?"};
+    };
+    return say("{} to {}", day("first_day"), day("last_day"));
 }
 
 Json fields_of(const Json& schema, const Json& body)

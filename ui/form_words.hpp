@@ -15,6 +15,9 @@ std::string name_of(const records::Json& schema, const std::string& field); // "
 std::string value_in_words(const records::Book& book, const records::Json& schema, const std::string& field,
                            const records::Json& value);
 
+// Of a plan: "Mon 30 Nov to Fri 18 Dec".
+std::string days_in_words(const records::Json& body);
+
 // Those fields of a body that a schema has.
 records::Json fields_of(const records::Json& schema, const records::Json& body);
 

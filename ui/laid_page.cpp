@@ -64,7 +64,7 @@ void LaidPage::draw_line(Sheet& sheet, const desk::LaidPipe& laid, const Box& bo
 void LaidPage::list(Sheet& sheet, const Box& area)
 {
     const double whole = static_cast<double>(laid_.size()) * line_height_mm;
-    touch_scroll(scroll_, sheet.theme(), area, sheet.theme().px(whole - area.h));
+    touch_scroll(scroll_, sheet, area, sheet.theme().px(whole - area.h));
     double y = area.y - static_cast<double>(scroll_.at) / sheet.theme().px_per_mm();
     sheet.clip(area);
     for (const desk::LaidPipe& each : laid_) {

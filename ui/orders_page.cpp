@@ -5,9 +5,11 @@
 
 #include "amounts.hpp"
 #include "finding_words.hpp"
+#include "fleet_weeks.hpp"
 #include "title_block.hpp"
 
 #include <algorithm>
+#include <numeric>
 
 namespace cotter::ui {
 
@@ -94,13 +96,27 @@ void OrdersPage::orders(Sheet& sheet)
         go(Page::weeks);
 }
 
+namespace {
+
+// What comes first in words; how much more there is, is drawn.
+std::string first_of(const std::vector<std::string>& says)
+{
+    constexpr std::size_t shown = 2;
+    std::string text;
+    for (std::size_t i = 0; i < says.size() && i < shown; ++i)
+        text += (i > 0 ? " " : "") + says[i];
+    return says.size() > shown ? text + " " + say("And {} more.", says.size() - shown) : text;
+}
+
+} // namespace
+
 // What stops it, each with what clears it; then what is only to be known.
 ReadLine OrdersPage::line_of(const desk::OrderUnit& unit, const desk::Order& order) const
 {
     const auto naming = [&](const std::string& id) { return desk::shown_name(outside_.book, id); };
     std::vector<std::string> says;
-    if (!unit.headplate.empty())
-        says.push_back(say("{}. Change it before the wagon leaves.", unit.headplate));
+    if (unit.headplate)
+        says.push_back(say("{}. Change it before the wagon leaves.", words::said(*unit.headplate)));
     for (const auto* list : {&unit.stops, &unit.cautions})
         for (const rules::Finding& each : *list) {
             const words::Sentence sentence = words::says(each, unit.question, naming);
@@ -112,7 +128,7 @@ ReadLine OrdersPage::line_of(const desk::OrderUnit& unit, const desk::Order& ord
             unit.label + (unit.model.empty() ? "" : " \u00b7 " + unit.model) +
                 (unit.setting.empty() ? "" : " \u00b7 " + say("set to {}", unit.setting)) +
                 (chosen ? " \u00b7 " + say("chosen") : ""),
-            says.empty() ? "Would do as it stands" : joined(says, " "), "Draw"};
+            says.empty() ? "Would do as it stands" : first_of(says), "Draw"};
 }
 
 // Which state each pipe wants, model by model; said before the wagon leaves.
@@ -163,6 +179,7 @@ namespace {
 struct ToDo {
     figures::Note::To to;
     std::string words, more;
+    Sign sign = Sign::to_do;
 };
 
 figures::Note::To part_of(rules::Code code)
@@ -178,13 +195,15 @@ figures::Note::To part_of(rules::Code code)
 std::vector<ToDo> to_do(const desk::OrderUnit& unit, const words::Naming& naming)
 {
     std::vector<ToDo> all;
-    if (!unit.headplate.empty())
-        all.push_back({figures::Note::To::head, unit.headplate, "Change it before the wagon leaves."});
-    for (const rules::Finding& each : unit.stops) {
-        const words::Sentence sentence = words::says(each, unit.question, naming);
-        all.push_back({part_of(each.code), sentence.headline,
-                       sentence.detail + ". " + words::in_language(std::string{words::clears(each.code)}) + "."});
-    }
+    if (unit.headplate)
+        all.push_back({figures::Note::To::head, words::said(*unit.headplate), "Change it before the wagon leaves."});
+    for (const auto* list : {&unit.stops, &unit.cautions})
+        for (const rules::Finding& each : *list) {
+            const words::Sentence sentence = words::says(each, unit.question, naming);
+            all.push_back({part_of(each.code), sentence.headline,
+                           sentence.detail + ". " + words::in_language(std::string{words::clears(each.code)}) + ".",
+                           list == &unit.stops ? Sign::to_do : Sign::warning});
+        }
     return all;
 }
 
@@ -200,6 +219,10 @@ void OrdersPage::draw_unit(Sheet& sheet, const desk::OrderUnit& unit, const Box&
     }
     const std::string model = desk::doc(outside_.book, "unit", unit.unit).value("model", "");
     auto picture = picture_of(desk::doc(outside_.book, "model", model), *item->model, unit.question);
+    for (const desk::PipeNeeds& need : desk::needs_of(outside_.book, orders_.at(chosen_), model))
+        for (figures::StatePlace& each : picture.states)
+            each.wanted =
+                each.wanted || std::find(need.states.begin(), need.states.end(), each.name) != need.states.end();
     const auto naming = [&](const std::string& id) { return desk::shown_name(outside_.book, id); };
     int number = 0;
     for (const ToDo& each : to_do(unit, naming))
@@ -225,7 +248,7 @@ void OrdersPage::unit(Sheet& sheet)
     int number = 0;
     for (const ToDo& each : to_do(it, [&](const std::string& id) { return desk::shown_name(outside_.book, id); }))
         lines.push_back(
-            {false, Sign::to_do, std::to_string(++number) + ". " + words::in_language(each.words), each.more});
+            {false, each.sign, std::to_string(++number) + ". " + words::in_language(each.words), each.more});
     if (lines.empty())
         lines.push_back({false, Sign::in_order, "Would do as it stands", ""});
     reading_.list(sheet, lines, right);
@@ -235,23 +258,47 @@ void OrdersPage::unit(Sheet& sheet)
     }
 }
 
+// All attachments, then the models, those that fall short first; as many as fit.
+void OrdersPage::draw_weeks(Sheet& sheet, const Box& area) const
+{
+    std::vector<std::size_t> models(weeks_.empty() ? 0 : weeks_.front().models.size());
+    std::iota(models.begin(), models.end(), std::size_t{0});
+    std::stable_partition(models.begin(), models.end(), [&](std::size_t model) {
+        return std::any_of(weeks_.begin(), weeks_.end(),
+                           [&](const desk::Week& each) { return each.models[model].is_short(); });
+    });
+    models.resize(std::min(models.size(), figures::fleet_columns_that_fit(area.w) - 1));
+    std::vector<std::string> headings{say("All of them")};
+    for (const std::size_t each : models)
+        headings.push_back(desk::shown_name(outside_.book, weeks_.front().models[each].model));
+    std::vector<figures::FleetWeek> drawn;
+    const auto cell = [](int wanted, int in_date) {
+        return figures::FleetCell{wanted, in_date, say("{} of {}", wanted, in_date)};
+    };
+    for (const desk::Week& each : weeks_) {
+        drawn.push_back({words::short_day(each.monday), each.is_short(), {cell(each.wanted, each.in_date)}});
+        for (const std::size_t model : models)
+            drawn.back().cells.push_back(cell(each.models[model].only, each.models[model].in_date));
+    }
+    sheet.figure(figures::fleet_weeks(headings, drawn, area.w, area.h), area.x, area.y);
+}
+
 void OrdersPage::weeks(Sheet& sheet)
 {
-    std::vector<ReadLine> lines;
-    for (const desk::Week& each : weeks_) {
-        std::string models;
-        for (const desk::ModelWeek& of : each.models)
-            models +=
-                " " + (of.only > 0 ? say("{}: {} in date, {} orders that no other serves.",
-                                         desk::shown_name(outside_.book, of.model), of.in_date, of.only)
-                                   : say("{}: {} in date.", desk::shown_name(outside_.book, of.model), of.in_date));
-        lines.push_back({false, each.is_short() ? std::optional{Sign::warning} : std::nullopt,
-                         say("Week from {}", words::short_day(each.monday)),
-                         say("Attachments in date to its end: {}. Wanted by orders: {}.", each.in_date, each.wanted) +
-                             (each.is_short() ? " " + say("Short: have one examined, or hire one in.") : "") + models});
-    }
-    const auto pressed = reading_.draw(sheet, "The coming quarter", lines, {"Back"});
-    if (pressed.button == "Back")
+    const auto short_of = std::find_if(weeks_.begin(), weeks_.end(), [](const desk::Week& each) { return each.is_short(); });
+    const std::vector<std::string> buttons{"Back"};
+    const Box area = begin_page(sheet,
+                                short_of == weeks_.end()
+                                    ? say("The coming quarter")
+                                    : say("Short from {}: have one examined, or hire one in", words::short_day(short_of->monday)),
+                                buttons);
+    constexpr double under = 11;
+    draw_weeks(sheet, {area.x, area.y, area.w, area.h - under});
+    const Lettering small{Letter::second, true};
+    sheet.wrapped({4, area.y + area.h - under + 1.4, area.w - 8, 0}, small,
+                  "Wanted by orders, of those in date to the week's end. Of a model: the orders that no other serves.", 2,
+                  colours().second);
+    if (draw_foot(sheet, buttons) == "Back")
         go(Page::orders);
 }
 

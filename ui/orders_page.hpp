@@ -27,6 +27,7 @@ private:
     void units(Sheet& sheet);
     void unit(Sheet& sheet);
     void weeks(Sheet& sheet);
+    void draw_weeks(Sheet& sheet, const Box& area) const;
     void draw_unit(Sheet& sheet, const desk::OrderUnit& unit, const Box& box) const;
     void go(Page page);
     std::vector<ReadLine> lines_of(const desk::Order& order) const;

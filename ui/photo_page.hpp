@@ -4,6 +4,7 @@
 
 #include "choice.hpp"
 #include "outside.hpp"
+#include "picture_pane.hpp"
 
 #include <optional>
 #include <string>
@@ -13,26 +14,27 @@ namespace cotter::ui {
 
 class PhotoPage {
 public:
-    PhotoPage(const Outside& outside, std::string question);
+    // May it be left out?
+    PhotoPage(const Outside& outside, std::string question, bool may_be_without = true);
 
-    enum class Left { nothing, without, kept };
+    enum class Left { nothing, back, without, kept };
     Left draw(Sheet& sheet, const std::string& person);
-    const std::string& name() const { return name_; } // its SHA-256, once kept
+    const std::string& name() const { return name_; }    // its SHA-256, once kept
+    const std::string& bytes() const { return bytes_; } // as they are kept
 
 private:
     Left choose(Sheet& sheet, const std::string& person);
     Left look(Sheet& sheet, const std::string& person);
     void find();
     void open(const std::string& path);
-    void draw_picture(Sheet& sheet, const Box& box) const;
 
     const Outside& outside_;
     std::string question_, said_, bytes_, name_;
+    bool may_be_without_;
     std::vector<std::string> found_;
     std::size_t turned_ = 0;
     double found_at_ = -1e9;
-    std::optional<Picture> picture_;
-    ImTextureID texture_ = nullptr;
+    PicturePane pane_;
 };
 
 } // namespace cotter::ui

@@ -15,8 +15,8 @@ Phrases::Phrases(const Outside& outside, std::string question, std::vector<const
 Phrases::Left Phrases::type(Sheet& sheet, const std::string& person)
 {
     const auto pressed = ui::draw(sheet, {question_, "", {}, false, "Back"}, turned_);
-    field(sheet, "phrase", {6, 34, std::min(sheet.width() - 12, 180.0), 12}, said_);
-    const bool taken = sheet.button("Take it", {6, 54, 44, glove.target}) || is_key_pressed(ImGuiKey_Enter);
+    const bool enter = field(sheet, "phrase", {6, 34, std::min(sheet.width() - 12, 180.0), 12}, said_);
+    const bool taken = sheet.button("Take it", {6, 54, 44, glove.target}) || enter;
     ui::draw(sheet, title_block(outside_, "WRITES", person));
     if (pressed)
         types_ = false;

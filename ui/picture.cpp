@@ -1,5 +1,7 @@
 #include "picture.hpp"
 
+#include "exif.hpp"
+
 #include <cairo.h>
 #include <turbojpeg.h>
 
@@ -32,6 +34,13 @@ tjscalingfactor fitting(int width, int height)
     return best;
 }
 
+// A byte too many harms nothing; what ends too soon is no evidence.
+bool is_harmless(tjhandle reader)
+{
+    return tjGetErrorCode(reader) == TJERR_WARNING &&
+           std::string{tjGetErrorStr2(reader)}.find("Premature end") == std::string::npos;
+}
+
 std::optional<Picture> decode_jpeg(const std::string& bytes)
 {
     const std::unique_ptr<void, int (*)(tjhandle)> reader{tjInitDecompress(), tjDestroy};
@@ -43,10 +52,11 @@ std::optional<Picture> decode_jpeg(const std::string& bytes)
     const tjscalingfactor factor = fitting(width, height);
     Picture picture{TJSCALED(width, factor), TJSCALED(height, factor), {}};
     picture.rgba.resize(static_cast<std::size_t>(picture.width) * static_cast<std::size_t>(picture.height) * 4);
-    if (tjDecompress2(reader.get(), data, bytes.size(), picture.rgba.data(), picture.width, 0, picture.height,
-                      TJPF_RGBA, TJFLAG_STOPONWARNING) != 0)
+    const bool read = tjDecompress2(reader.get(), data, bytes.size(), picture.rgba.data(), picture.width, 0,
+                                    picture.height, TJPF_RGBA, 0) == 0;
+    if (!read && !is_harmless(reader.get()))
         return std::nullopt;
-    return picture;
+    return turned_upright(picture, orientation_of(bytes));
 }
 
 using Surface = std::unique_ptr<cairo_surface_t, void (*)(cairo_surface_t*)>;

@@ -41,7 +41,9 @@ Json schema_of_delivery()
 
 std::vector<std::string> reasons(const desk::PlanWork& work, const records::Book& book)
 {
-    std::vector<std::string> all = work.refusals;
+    std::vector<std::string> all;
+    for (const desk::Reason& each : work.refusals)
+        all.push_back(words::said(each));
     const auto naming = [&](const std::string& id) { return desk::shown_name(book, id); };
     for (const desk::PlanStop& each : work.stops)
         all.push_back(words::says_of_planned_lift(each.place, each.finding, each.question, naming));
@@ -165,10 +167,8 @@ void PlanPage::confirm(Sheet& sheet)
 {
     const std::string by = desk::shown_name(outside_.book, planner_);
     const std::string head = is_delivery_ ? say("Unloading of {}", desk::label_of(outside_.book, id_))
-                                          : desk::head_of_plan({{"id", id_},
-                                                                {"issue", work_->body.at("issue")},
-                                                                {"first_day", work_->body.at("first_day")},
-                                                                {"last_day", work_->body.at("last_day")}});
+                                          : say("{}, issue {}", id_, work_->body.at("issue").get<int>()) + ", " +
+                                                days_in_words(work_->body);
     const auto pressed = ask(sheet, {head,
                                      said_of_work(outside_.book, work_->body) + ". " +
                                          say("Signed by {}. It is never changed, only issued anew.", by),

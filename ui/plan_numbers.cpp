@@ -11,7 +11,7 @@ using records::Json;
 
 namespace {
 
-constexpr double left_mm = 14, gap_mm = 4, figure_mm = 70;
+constexpr double left_mm = 14, between_mm = 4, figure_mm = 70;
 
 } // namespace
 
@@ -19,31 +19,41 @@ PlanNumbers::Line PlanNumbers::line_of(const records::Book& book, const Json& re
 {
     Line line;
     const std::string about = result.value("about", "");
-    line.words = (about.empty() ? "" : desk::shown_name(book, about) + ": ") + result.at("what").get<std::string>();
-    line.how = result.at("formula").get<std::string>() + " \u00b7 " + result.at("source").get<std::string>();
+    line.words = (about.empty() ? "" : desk::shown_name(book, about) + ": ") + words::in_language(result.at("what").get<std::string>());
+    line.how = words::in_language(result.at("formula").get<std::string>()) + " \u00b7 " +
+               words::in_language(result.at("source").get<std::string>());
     if (result.contains("says")) {
-        line.value = result.at("says").get<std::string>();
+        line.value = words::in_language(result.at("says").get<std::string>());
         return line;
     }
-    const std::string unit = result.value("unit", "");
+    const std::string unit = words::in_language(result.value("unit", ""));
     line.value = std::to_string(result.at("value").get<std::int64_t>()) + (unit.empty() ? "" : " " + unit);
     if (result.contains("limit")) {
         line.measured = result.at("value").get<double>();
         line.limit = result.at("limit").get<double>();
         line.value +=
-            ", " + result.value("limit_is", "limit") + " " + std::to_string(result.at("limit").get<std::int64_t>());
+            ", " + words::in_language(result.value("limit_is", "limit")) + " " + std::to_string(result.at("limit").get<std::int64_t>());
     }
     return line;
 }
 
 void PlanNumbers::show(const records::Book& book, const Json& results, const std::vector<std::string>& why_not)
 {
-    lines_.clear();
+    book_ = &book;
+    results_ = results;
+    why_not_ = why_not;
     scroll_ = {};
-    for (const std::string& each : why_not)
+    read();
+}
+
+void PlanNumbers::read()
+{
+    read_in_ = words::language();
+    lines_.clear();
+    for (const std::string& each : why_not_)
         lines_.push_back({each, "", "", std::nullopt, std::nullopt, true});
-    for (const Json& each : results)
-        lines_.push_back(line_of(book, each));
+    for (const Json& each : results_)
+        lines_.push_back(line_of(*book_, each));
 }
 
 namespace {
@@ -55,8 +65,8 @@ struct Columns {
 
 Columns columns_of(const Sheet& sheet, double width)
 {
-    const double all = width - left_mm - gap_mm;
-    return sheet.is_narrow() ? Columns{all, all, 0} : Columns{all * 0.55 - gap_mm, all * 0.45, all * 0.55};
+    const double all = width - left_mm - between_mm;
+    return sheet.is_narrow() ? Columns{all, all, 0} : Columns{all * 0.55 - between_mm, all * 0.45, all * 0.55};
 }
 
 } // namespace
@@ -67,7 +77,7 @@ double PlanNumbers::height_of(const Sheet& sheet, const Line& line, double width
     const double words = sheet.height_of(Letter::bold, line.words, columns.words) +
                          sheet.height_of(Letter::second, line.how, columns.words);
     const double value = sheet.height_of(Letter::bold, line.value, columns.value) + (line.limit ? 7 : 0);
-    return gap_mm + (sheet.is_narrow() ? words + value : std::max(words, value));
+    return between_mm + (sheet.is_narrow() ? words + value : std::max(words, value));
 }
 
 void PlanNumbers::draw_line(Sheet& sheet, const Line& line, const Box& box)
@@ -92,10 +102,12 @@ void PlanNumbers::draw_line(Sheet& sheet, const Line& line, const Box& box)
 
 void PlanNumbers::draw(Sheet& sheet, const Box& area)
 {
+    if (read_in_ != words::language())
+        read();
     double whole = 0;
     for (const Line& each : lines_)
         whole += height_of(sheet, each, area.w);
-    touch_scroll(scroll_, sheet.theme(), area, sheet.theme().px(whole - area.h));
+    touch_scroll(scroll_, sheet, area, sheet.theme().px(whole - area.h));
     double y = area.y - static_cast<double>(scroll_.at) / sheet.theme().px_per_mm();
     sheet.clip(area);
     for (const Line& each : lines_) {

@@ -1,6 +1,7 @@
 #include "plan_page.hpp"
 
 #include "foot.hpp"
+#include "form_words.hpp"
 #include "plan_in_force.hpp"
 #include "plan_lines.hpp"
 #include "title_block.hpp"
@@ -10,15 +11,6 @@
 namespace cotter::ui {
 
 using records::Json;
-
-namespace {
-
-std::string days_of(const Json& plan)
-{
-    return say("{} to {}", plan.value("first_day", "?"), plan.value("last_day", "?"));
-}
-
-} // namespace
 
 void PlanPage::go(Page page)
 {
@@ -41,7 +33,7 @@ void PlanPage::list(Sheet& sheet)
         plans.push_back(fact.doc);
         choice.options.push_back({say("{}, issue {}", fact.key.key, fact.doc.value("issue", 0)) +
                                       (fact.doc.value("issued", false) ? "" : ", " + say("not issued")),
-                                  fact.doc.value("title", days_of(fact.doc)), std::nullopt});
+                                  fact.doc.value("title", days_in_words(fact.doc)), std::nullopt});
     }
     choice.options.push_back({"A new plan", "made by the appointed person", std::nullopt});
     choice.options.push_back({"A delivery", "how a unit is unloaded", std::nullopt});
@@ -75,8 +67,8 @@ void PlanPage::show(Json plan)
     picture_.reset();
     pictures_.reset();
     std::vector<std::string> without;
-    for (const std::string& each : desk::changes_since(outside_.book, plan))
-        without.push_back(say("Outside of it now: {}", each));
+    for (const desk::Reason& each : desk::changes_since(outside_.book, plan))
+        without.push_back(say("Outside of it now: {}", words::said(each)));
     if (plan.contains("worksheet"))
         draw_from(plan, without);
     numbers_.show(outside_.book, desk::lines_of_plan(outside_.book, plan), without);

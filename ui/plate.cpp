@@ -10,26 +10,53 @@ namespace {
 
 constexpr double button_w = 22, edge = 4.6, verdict_x = 26; // from the next column's targets a glove's gap
 
-// As large as the row has room for; the rule and the figure stand where there is room left.
-void draw_row(Sheet& sheet, const Row& row, const Box& box)
-{
-    if (row.sign)
-        sheet.sign(*row.sign, box.x + 7.5, box.y + 8.6, 9.6);
-    const double x = box.x + 15, w = box.w - 15 - button_w - edge - 2.4;
-    const Letter head = row.sign ? Letter::bold : Letter::text;
-    const double room = box.h - 4.2 - (row.figure ? row.figure->height : 0);
-    const bool plain = sheet.height_of(head, row.headline, w) + sheet.height_of(Letter::second, row.detail, w) > room;
-    const double used = sheet.wrapped({x, box.y + 3.2, w, 0}, {head, plain}, row.headline, 2);
-    const Lettering second{Letter::second, plain};
-    const std::string with_rule = row.rule.empty() ? row.detail : row.detail + " \u00b7 " + row.rule;
-    const int most = row.figure || used > 6.5 ? 1 : 2;
-    const bool fits = sheet.lines_of(second, with_rule, w) <= most;
-    const double detail =
-        sheet.wrapped({x, box.y + 3.6 + used, w, 0}, second, fits ? with_rule : row.detail, 2, colours().second);
-    if (row.figure && used + detail + row.figure->height + 4 <= box.h)
-        sheet.figure(*row.figure, x, box.y + 4 + used + detail);
-    sheet.line(box.x, box.y + box.h, box.x + box.w, box.y + box.h, thin_mm, colours().rule);
-}
+// Sentence and reason in ink, whose rule it is after the reason or small under it, then the figure.
+class RowDrawing {
+public:
+    RowDrawing(Sheet& sheet, const Row& row, const Box& box)
+        : sheet_{sheet}, row_{row}, box_{box}, x_{box.x + 15}, w_{box.w - 15 - button_w - edge - 2.4}, y_{box.y + 3.2}
+    {
+        const double room = box.h - 4.2 - (row.figure ? row.figure->height : 0);
+        plain_ = sheet.height_of(head(), row.headline, w_) + sheet.height_of(Letter::second, row.detail, w_) > room;
+    }
+
+    void draw()
+    {
+        if (row_.sign)
+            sheet_.sign(*row_.sign, box_.x + 7.5, box_.y + 8.6, 9.6);
+        y_ += sheet_.wrapped({x_, y_, w_, 0}, {head(), plain_}, row_.headline, 2) + 0.4;
+        reason();
+        if (row_.figure && y_ + row_.figure->height <= box_.y + box_.h)
+            sheet_.figure(*row_.figure, x_, y_);
+        sheet_.line(box_.x, box_.y + box_.h, box_.x + box_.w, box_.y + box_.h, thin_mm, colours().rule);
+    }
+
+private:
+    Letter head() const { return row_.sign ? Letter::bold : Letter::text; }
+
+    void reason()
+    {
+        const Lettering second{Letter::second, plain_}, small{Letter::small, true};
+        const double wide = sheet_.width_of(second, row_.detail), gap = 2.4;
+        const double high = sheet_.wrapped({x_, y_, w_, 0}, second, row_.detail, 2);
+        if (row_.rule.empty())
+            return void(y_ += high);
+        const double after = row_.detail.empty() ? 0 : wide + gap;
+        if (after + sheet_.width_of(second, row_.rule) <= w_)
+            sheet_.text(x_ + after, y_, second, row_.rule, colours().second);
+        else if (after + sheet_.width_of(small, row_.rule) <= w_)
+            sheet_.text(x_ + after, y_ + 0.8, small, row_.rule, colours().second);
+        else if (y_ + high + 3.4 + (row_.figure ? row_.figure->height : 0) <= box_.y + box_.h)
+            return void(y_ += high + sheet_.wrapped({x_, y_ + high, w_, 0}, small, row_.rule, 1, colours().second));
+        y_ += high;
+    }
+
+    Sheet& sheet_;
+    const Row& row_;
+    Box box_;
+    double x_, w_, y_;
+    bool plain_ = false;
+};
 
 } // namespace
 
@@ -62,7 +89,7 @@ std::optional<std::size_t> draw(Sheet& sheet, const std::vector<Row>& rows, std:
     const std::size_t shown = more && fit > 1 ? fit - 1 : fit;
     double y = box.y;
     for (std::size_t i = first; i < rows.size() && i < first + shown; ++i) {
-        draw_row(sheet, rows[i], {box.x, y, box.w, row_mm});
+        RowDrawing{sheet, rows[i], {box.x, y, box.w, row_mm}}.draw();
         if (!rows[i].button.empty() &&
             sheet.button(rows[i].button, {box.x + box.w - button_w - edge, y + 3, button_w, glove.target},
                          rows[i].sign ? std::optional{figures::Sign::to_do} : std::nullopt))

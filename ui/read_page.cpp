@@ -52,7 +52,7 @@ std::optional<std::size_t> ReadPage::list(Sheet& sheet, const std::vector<ReadLi
     double all = 3;
     for (const ReadLine& each : lines)
         all += height_of(sheet, each, area);
-    touch_scroll(scroll_, sheet.theme(), area, sheet.theme().px(all - area.h));
+    touch_scroll(scroll_, sheet, area, sheet.theme().px(all - area.h));
     double y = area.y - static_cast<double>(scroll_.at) / sheet.theme().px_per_mm();
     std::optional<std::size_t> opened;
     sheet.clip(area);

@@ -1,8 +1,11 @@
 #include "receive_page.hpp"
 
+#include "copy_page.hpp"
+
 #include "people.hpp"
 #include "title_block.hpp"
 
+#include "amounts.hpp"
 #include "calls.hpp"
 #include "written.hpp"
 
@@ -17,21 +20,12 @@ const std::vector<const char*> reasons_to_refuse{"bent, cracked or broken",     
                                                  "no report and no copy with it",    "plate cannot be read",
                                                  "pin, keeper or headplate missing", "something is not right"};
 
-// Its newest report, whose copy a photo of it is.
-std::string report_of(const records::Book& book, const std::string& unit)
-{
-    std::string newest, id;
-    for (const auto& report : book.facts_about("report", unit))
-        if (const std::string day = report.doc.value("examined", ""); day >= newest) {
-            newest = day;
-            id = report.key.key;
-        }
-    return id;
-}
-
 } // namespace
 
-ReceivePage::ReceivePage(const Outside& outside, bool may_type) : outside_{outside}, may_type_{may_type} {}
+ReceivePage::ReceivePage(const Outside& outside, bool may_type, std::string unit)
+    : outside_{outside}, may_type_{may_type}, given_unit_{std::move(unit)}, units_{outside}
+{
+}
 
 void ReceivePage::go(Page page)
 {
@@ -61,30 +55,30 @@ void ReceivePage::who(Sheet& sheet)
     outside_.signing.once(people[*pressed], [this, person = people[*pressed]] {
         person_ = person;
         arrival_.site = desk::current_site(outside_.book);
-        go(Page::unit);
+        arrival_.unit = given_unit_;
+        go(given_unit_.empty() ? Page::unit : Page::serial);
     });
 }
 
 void ReceivePage::unit(Sheet& sheet)
 {
-    const auto units = desk::units_to_receive(outside_.book, arrival_.site);
-    Choice choice{"What has come?", "What is on its way here stands first.", {}, false, "Back"};
-    if (units.empty())
-        choice.hint =
-            "Every unit of the book is here already. A new one is written down first: Record, Papers and data.";
-    for (const std::string& each : units)
-        choice.options.push_back({desk::label_of(outside_.book, each),
-                                  desk::was_sent_here(outside_.book, each, arrival_.site)
-                                      ? say("on its way here")
-                                      : words::in_language(desk::doc(outside_.book, "unit", each).value("role", "")),
-                                  std::nullopt});
-    const auto pressed = ask(sheet, choice);
-    if (!pressed)
+    const auto chosen =
+        units_.draw(sheet,
+                    {"What has come?",
+                     "What is on its way here stands first. A new one is written down before: Record, Papers and data.",
+                     [this] { return desk::units_to_receive(outside_.book, arrival_.site); },
+                     [this](const std::string& id) {
+                         return desk::was_sent_here(outside_.book, id, arrival_.site) ? say("on its way here")
+                                                                                      : role_of(outside_.book, id);
+                     }},
+                    title_block(outside_, "RECEIVES", person_));
+    if (!chosen)
         return;
-    if (*pressed == units.size())
+    if (chosen->empty())
         return go(Page::who);
-    arrival_ = desk::Arrival{.unit = units[*pressed], .site = arrival_.site};
+    arrival_ = desk::Arrival{.unit = *chosen, .site = arrival_.site};
     pad_ = {};
+    report_.clear();
     go(Page::serial);
 }
 
@@ -101,15 +95,14 @@ void ReceivePage::serial(Sheet& sheet)
     if (!pressed)
         return;
     if (*pressed == 0)
-        return go(Page::unit);
+        return go(given_unit_.empty() ? Page::unit : Page::who);
     arrival_.serial_seen = *pressed == 2 && desk::is_serial(outside_.book, arrival_.unit, pad_.typed);
     arrival_.serial_seen || *pressed == 1 ? ask_parts() : go(Page::other_serial);
 }
 
 void ReceivePage::other_serial(Sheet& sheet)
 {
-    const std::string serial = desk::doc(outside_.book, "unit", arrival_.unit).value("serial", "?");
-    const auto pressed = ask(sheet, {say("The plate says {}. {} has serial {}.", pad_.typed, label(), serial),
+    const auto pressed = ask(sheet, {say("The plate says {}. That is not the serial of {}.", pad_.typed, label()),
                                      "It is another unit, or the digits were misread.",
                                      {{"Read it again", "", figures::Sign::to_do},
                                       {"It says so", "go on; it is not taken in as whole", std::nullopt}},
@@ -130,6 +123,15 @@ void ReceivePage::ask_parts()
     go(parts_.empty() ? Page::evidence : Page::parts);
 }
 
+// To the part before, or to the plate.
+void ReceivePage::step_back()
+{
+    if (part_ == 0)
+        return go(Page::serial);
+    --part_;
+    go(Page::parts);
+}
+
 void ReceivePage::parts(Sheet& sheet)
 {
     const auto pressed =
@@ -141,7 +143,8 @@ void ReceivePage::parts(Sheet& sheet)
     if (!pressed)
         return;
     if (*pressed == 2)
-        return go(Page::unit);
+        return step_back();
+    std::erase(arrival_.missing, parts_[part_]);
     if (*pressed == 1)
         arrival_.missing.push_back(parts_[part_]);
     turned_ = 0;
@@ -159,7 +162,7 @@ void ReceivePage::evidence(Sheet& sheet)
     if (!pressed)
         return;
     if (*pressed == 2)
-        return go(Page::unit);
+        return step_back();
     arrival_.evidence_seen = *pressed == 0;
     if (!arrival_.evidence_seen)
         return go(Page::condition);
@@ -172,8 +175,24 @@ void ReceivePage::photo(Sheet& sheet)
     const auto left = photo_->draw(sheet, person_);
     if (left == PhotoPage::Left::kept)
         arrival_.photos = {photo_->name()};
-    if (left != PhotoPage::Left::nothing)
-        go(Page::condition);
+    if (left == PhotoPage::Left::back)
+        go(Page::evidence);
+    else if (left != PhotoPage::Left::nothing)
+        go(arrival_.photos.empty() || newest_report(outside_.book, arrival_.unit).empty() ? Page::condition
+                                                                                      : Page::which_report);
+}
+
+// The photo is a copy of the report that the book has only where it is of that one; else it stays with the arrival.
+void ReceivePage::is_it_that(Sheet& sheet)
+{
+    const std::string id = newest_report(outside_.book, arrival_.unit);
+    const auto pressed = ask(sheet, which_report(outside_.book, id));
+    if (!pressed)
+        return;
+    if (*pressed == 2)
+        return go(Page::evidence);
+    report_ = *pressed == 0 ? id : "";
+    go(Page::condition);
 }
 
 // What was seen allows no better; everybody may make it worse.
@@ -196,7 +215,7 @@ void ReceivePage::condition(Sheet& sheet)
     if (!pressed)
         return;
     if (*pressed == each.size())
-        return go(Page::unit);
+        return go(Page::evidence);
     condition_ = each[*pressed];
     if (condition_ == Condition::whole || condition_ == Condition::in_part)
         return write();
@@ -219,9 +238,8 @@ void ReceivePage::write()
 {
     const desk::Hand hand = outside_.hand(person_);
     std::vector<records::Entry> entries;
-    const std::string report = report_of(outside_.book, arrival_.unit);
-    if (!arrival_.photos.empty() && !report.empty())
-        entries.push_back(show_page(hand, "report", report, arrival_.photos.front(), "seen at the gate", true));
+    if (!arrival_.photos.empty() && !report_.empty())
+        entries.push_back(show_page(hand, "report", report_, arrival_.photos.front(), "seen at the gate", true));
     entries.push_back(receive(hand, outside_.book, arrival_, condition_));
     desk::write(outside_.book, std::move(entries));
     go(condition_ == Condition::whole ? Page::done : Page::swap);
@@ -268,6 +286,7 @@ bool ReceivePage::draw(Sheet& sheet)
     case Page::parts: parts(sheet); break;
     case Page::evidence: evidence(sheet); break;
     case Page::photo: photo(sheet); break;
+    case Page::which_report: is_it_that(sheet); break;
     case Page::condition: condition(sheet); break;
     case Page::why: why(sheet); break;
     case Page::swap: swap(sheet); break;

@@ -8,6 +8,7 @@
 #include "outside.hpp"
 #include "photo_page.hpp"
 #include "phrases.hpp"
+#include "unit_choice.hpp"
 
 #include "arrival.hpp"
 
@@ -19,12 +20,12 @@ namespace cotter::ui {
 
 class ReceivePage {
 public:
-    // May words be typed? Not in the Cab.
-    ReceivePage(const Outside& outside, bool may_type);
+    // May words be typed? Not in the Cab. A unit that is known already is not asked for.
+    ReceivePage(const Outside& outside, bool may_type, std::string unit = "");
     bool draw(Sheet& sheet); // false when it is left or done
 
 private:
-    enum class Page { who, unit, serial, other_serial, parts, evidence, photo, condition, why, swap, done, gone };
+    enum class Page { who, unit, serial, other_serial, parts, evidence, photo, which_report, condition, why, swap, done, gone };
 
     void who(Sheet& sheet);
     void unit(Sheet& sheet);
@@ -33,6 +34,8 @@ private:
     void parts(Sheet& sheet);
     void evidence(Sheet& sheet);
     void photo(Sheet& sheet);
+    void is_it_that(Sheet& sheet);
+    void step_back();
     void condition(Sheet& sheet);
     void why(Sheet& sheet);
     void swap(Sheet& sheet);
@@ -45,9 +48,11 @@ private:
 
     const Outside& outside_;
     bool may_type_;
+    std::string given_unit_;
     Page page_ = Page::who;
     std::size_t turned_ = 0, part_ = 0;
-    std::string person_;
+    std::string person_, report_; // report_: of which the photo is the copy; "": of none
+    UnitChoice units_;
     NumberPad pad_;
     desk::Arrival arrival_;
     desk::Condition condition_ = desk::Condition::not_to_be_used;

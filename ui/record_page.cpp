@@ -63,10 +63,9 @@ bool is_paper_of_a_unit(const std::string& kind)
     return kind == "examination_report" || kind == "declaration" || kind == "interim_statement";
 }
 
-bool takes_photo(const Json& schema)
-{
-    return schema.at("properties").contains("photos") || schema.at("properties").contains("copy");
-}
+// At the end; a copy that is typed from comes first.
+bool takes_photo(const Json& schema) { return schema.at("properties").contains("photos"); }
+bool has_copy(const Json& schema) { return schema.at("properties").contains("copy"); }
 
 bool is_about_a_mark(const std::string& kind) { return kind == "trench_inspection" || kind == "fall_of_ground"; }
 
@@ -74,7 +73,7 @@ bool is_about_a_mark(const std::string& kind) { return kind == "trench_inspectio
 
 RecordPage::RecordPage(const Outside& outside, std::string kind, Json begun)
     : outside_{outside}, was_given_kind_{!kind.empty()}, page_{kind.empty() ? Page::group : Page::about},
-      begun_(std::move(begun)), kind_{std::move(kind)}
+      begun_(std::move(begun)), kind_{std::move(kind)}, units_{outside}
 {
 }
 
@@ -163,21 +162,40 @@ std::vector<std::string> RecordPage::known_things() const
     return ids;
 }
 
+bool RecordPage::is_about_a_unit() const
+{
+    return is_paper_of_a_unit(kind_) || schema().value("x-about-refers", "") == "unit";
+}
+
+void RecordPage::about_a_unit(Sheet& sheet)
+{
+    const bool paper = is_paper_of_a_unit(kind_);
+    const auto chosen = units_.draw(sheet,
+                                    {paper ? "Of which unit?" : "About which one?", "",
+                                     [this] { return known_things(); },
+                                     [this](const std::string& id) { return role_of(outside_.book, id); }},
+                                    title_block(outside_, "WRITES", person_));
+    if (!chosen)
+        return;
+    if (chosen->empty())
+        return go(was_given_kind_ ? Page::gone : Page::kind);
+    unit_ = paper ? *chosen : "";
+    about_ = paper ? kind_ + "-" + std::to_string(outside_.now().count()) : *chosen;
+    go(Page::who);
+}
+
 // What it is about; a thing that the book does not know yet has an id of its own.
 void RecordPage::about(Sheet& sheet)
 {
-    const bool paper = is_paper_of_a_unit(kind_),
-               may_be_new = !schema().contains("x-about-refers") && !is_about_a_mark(kind_) && !paper;
+    if (is_about_a_unit() && begun_.empty())
+        return about_a_unit(sheet);
+    const bool may_be_new = !schema().contains("x-about-refers") && !is_about_a_mark(kind_);
     const auto ids = known_things();
     if (may_be_new && (ids.empty() || !begun_.empty())) {
         about_ = kind_ + "-" + std::to_string(outside_.now().count());
         return go(Page::who);
     }
-    Choice choice{paper ? "Of which unit?" : "About which one?",
-                  paper ? std::string{} : schema().at("x-about").get<std::string>(),
-                  {},
-                  false,
-                  "Back"};
+    Choice choice{"About which one?", schema().at("x-about").get<std::string>(), {}, false, "Back"};
     for (const std::string& each : ids)
         choice.options.push_back(
             {is_about_a_mark(kind_) ? say("Mark {}", each) : desk::shown_name(outside_.book, each), "", std::nullopt});
@@ -188,8 +206,8 @@ void RecordPage::about(Sheet& sheet)
         return;
     if (*pressed == choice.options.size())
         return go(was_given_kind_ ? Page::gone : Page::kind);
-    unit_ = paper ? ids[*pressed] : "";
-    about_ = *pressed < ids.size() && !paper ? ids[*pressed] : kind_ + "-" + std::to_string(outside_.now().count());
+    unit_.clear();
+    about_ = *pressed < ids.size() ? ids[*pressed] : kind_ + "-" + std::to_string(outside_.now().count());
     go(Page::who);
 }
 
@@ -214,33 +232,39 @@ Json RecordPage::first_body() const
     Json body = fields_of(schema(), fact.empty() ? Json::object() : desk::doc(outside_.book, fact, about_));
     body.update(begun_);
     const Json& fields = schema().at("properties");
-    if (fields.contains("site") && !body.contains("site"))
+    if (fields.contains("site") && !body.contains("site") && kind_ != "returned") // that is where it came from
         body["site"] = desk::current_site(outside_.book);
     if (!unit_.empty() && fields.contains("units"))
         body["units"] = Json::array({unit_});
     else if (!unit_.empty() && fields.contains("unit"))
         body["unit"] = unit_;
-    if (kind_ == "examination_report") // what is the same on most; the rest is typed from the paper
-        body.update({{"basis", "six_months"}, {"report_day", rules::to_string(outside_.hand("").day)}});
     return body;
+}
+
+// A report that says neither when, nor by whom, nor whether it is safe would only push out one that does.
+Json RecordPage::typed_schema() const
+{
+    Json typed = schema();
+    if (kind_ == "examination_report")
+        for (const char* field : {"examined", "examiner", "safe"})
+            typed["required"].push_back(field);
+    return typed;
 }
 
 void RecordPage::begin()
 {
-    form_.emplace(outside_, schema().at("title").get<std::string>(), schema(), first_body(), "Sign it");
-    go(Page::form);
+    form_.emplace(outside_, schema().at("title").get<std::string>(), typed_schema(), first_body(), "Sign it");
+    photo_.emplace(outside_, kind_ == "examination_report" ? "The copy: a photo of the whole report" : "A photo of it");
+    go(has_copy(schema()) ? Page::photo : Page::form);
 }
 
 void RecordPage::form(Sheet& sheet)
 {
-    const auto left = form_->draw(sheet, person_);
+    const auto left = form_->draw(sheet, person_, &paper_);
     if (left == FormPage::Left::back)
         go(was_given_kind_ ? Page::gone : Page::kind);
     if (left == FormPage::Left::done)
         outside_.signing.once(person_, [this] { takes_photo(schema()) ? go(Page::photo) : write(); });
-    if (left == FormPage::Left::done && takes_photo(schema()))
-        photo_.emplace(outside_,
-                       kind_ == "examination_report" ? "The copy: a photo of the whole report" : "A photo of it");
 }
 
 void RecordPage::photo(Sheet& sheet)
@@ -248,9 +272,14 @@ void RecordPage::photo(Sheet& sheet)
     const auto left = photo_->draw(sheet, person_);
     if (left == PhotoPage::Left::nothing)
         return;
+    if (left == PhotoPage::Left::back)
+        return go(has_copy(schema()) ? Page::who : Page::form);
     picture_ = left == PhotoPage::Left::kept ? photo_->name() : "";
     go(Page::form); // where it is said what was refused
-    write();
+    if (!has_copy(schema()))
+        return write();
+    if (!picture_.empty())
+        paper_.show(outside_, photo_->bytes());
 }
 
 void RecordPage::write()

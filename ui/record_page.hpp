@@ -10,6 +10,7 @@
 #include "photo_page.hpp"
 #include "receive_page.hpp"
 #include "tape_page.hpp"
+#include "unit_choice.hpp"
 
 #include <optional>
 #include <string>
@@ -29,6 +30,8 @@ private:
     void group(Sheet& sheet);
     void choose_kind(Sheet& sheet);
     void about(Sheet& sheet);
+    void about_a_unit(Sheet& sheet);
+    bool is_about_a_unit() const;
     void who(Sheet& sheet);
     void form(Sheet& sheet);
     void photo(Sheet& sheet);
@@ -41,6 +44,7 @@ private:
     const records::Json& schema() const;
     std::vector<std::string> known_things() const; // that the record may be about
     records::Json first_body() const;
+    records::Json typed_schema() const; // with what a person must not leave out
 
     const Outside& outside_;
     bool was_given_kind_;
@@ -51,6 +55,8 @@ private:
     std::optional<FormPage> form_;
     std::optional<PhotoPage> photo_;
     std::string picture_; // the photo's SHA-256
+    PicturePane paper_;   // a copy that is typed from
+    UnitChoice units_;
     std::optional<ReceivePage> receive_;
     std::optional<CallPage> call_;
     std::optional<TapePage> tape_;

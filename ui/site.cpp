@@ -32,16 +32,6 @@ void Site::go(Page page)
     reading_.back_to_the_top();
 }
 
-const std::vector<desk::BoardRow>& Site::rows()
-{
-    const rules::Instant now = outside_.now();
-    const std::string of = looked_at(outside_);
-    if (of != rows_of_)
-        rows_ = desk::board(outside_.book, now, outside_.hand("").day);
-    rows_of_ = of;
-    return rows_;
-}
-
 Json Site::roles_today() const
 {
     const std::string site = desk::current_site(outside_.book);
@@ -119,6 +109,8 @@ void Site::place(Sheet& sheet)
                   {},
                   false,
                   "Back"};
+    if (marks.empty())
+        choice.hint = "No plan is in force, so there is no mark. Plans makes and issues one.";
     if (!supervisor().empty())
         for (const Json& each : marks)
             choice.options.push_back({say("Mark {}", each.value("id", "")), "", std::nullopt});
@@ -171,6 +163,10 @@ bool Site::draw(Sheet& sheet)
         if (!admitting_->draw(sheet))
             go(Page::people);
         break;
+    case Page::briefing:
+        if (!briefing_->draw(sheet))
+            go(Page::people);
+        break;
     case Page::compare:
         if (!compare_->draw(sheet))
             go(Page::due);
@@ -189,6 +185,14 @@ bool Site::draw(Sheet& sheet)
         break;
     case Page::receive:
         if (!receive_->draw(sheet))
+            go(Page::stopped);
+        break;
+    case Page::lift_stop:
+        if (!lift_stop_->draw(sheet))
+            go(Page::stopped);
+        break;
+    case Page::copy:
+        if (!copy_->draw(sheet))
             go(Page::stopped);
         break;
     case Page::ahead:

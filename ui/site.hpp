@@ -5,11 +5,14 @@
 #include "admitting.hpp"
 #include "ahead_page.hpp"
 #include "board.hpp"
+#include "briefing_page.hpp"
 #include "choice.hpp"
 #include "compare.hpp"
 #include "due_page.hpp"
 #include "first_steps_page.hpp"
+#include "copy_page.hpp"
 #include "laid_page.hpp"
+#include "lift_stop.hpp"
 #include "outside.hpp"
 #include "plan_page.hpp"
 #include "plate.hpp"
@@ -30,7 +33,12 @@ namespace cotter::ui {
 
 class Site {
 public:
-    explicit Site(const Outside& outside) : outside_{outside}, first_{outside}, due_{outside}, today_{outside} {}
+    explicit Site(const Outside& outside)
+        : outside_{outside}, first_{outside}, fleet_{outside}, due_{outside, fleet_}, today_{outside}
+    {
+    }
+    Site(const Site&) = delete;
+    Site& operator=(const Site&) = delete;
     bool draw(Sheet& sheet); // false when the person goes back to the first screen
 
 private:
@@ -44,6 +52,7 @@ private:
         name,
         whose_pin,
         by_whom,
+        briefing,
         admit,
         compare,
         today,
@@ -52,6 +61,8 @@ private:
         record,
         ahead,
         receive,
+        lift_stop,
+        copy,
         gone
     };
     static const std::vector<std::string> all_buttons;
@@ -61,6 +72,7 @@ private:
     void look_at_stopped();
     void add_units();
     void add_device();
+    void add_site();
     void clock(Sheet& sheet);
     void place(Sheet& sheet);
     void confirm(Sheet& sheet);
@@ -74,7 +86,6 @@ private:
     void buttons(Sheet& sheet, Page now);
     void go(Page page);
     std::optional<std::size_t> ask(Sheet& sheet, const Choice& choice);
-    const std::vector<desk::BoardRow>& rows();
     std::string supervisor() const;
     records::Json roles_today() const;
     std::vector<records::Json> places() const; // of every plan in force
@@ -82,17 +93,22 @@ private:
     const Outside& outside_;
     FirstSteps first_;
     bool is_begun_ = false; // once it is, it is not asked again
+    FleetRows fleet_; // for the due board and for what is stopped
     DuePage due_;
     Today today_;
     Page page_ = Page::due;
     std::size_t turned_ = 0;
     std::optional<Admitting> admitting_;
+    std::optional<BriefingPage> briefing_;
     std::optional<Compare> compare_;
     std::optional<AheadPage> ahead_;
     std::optional<ReceivePage> receive_;
+    std::optional<LiftStop> lift_stop_;
+    std::optional<CopyPage> copy_;
     ReadPage reading_; // what is stopped
     std::vector<ReadLine> stopped_;
     std::map<std::size_t, std::string> notices_; // of the clock, by their lines
+    std::map<std::size_t, std::string> rows_;    // units, likewise
     std::string stopped_of_;
     std::optional<PlanPage> plans_;
     std::optional<LaidPage> laid_;
@@ -100,8 +116,6 @@ private:
     std::function<void(const std::string&)> by_whom_;
     std::string place_, notice_;
     std::vector<bool> confirmed_;
-    std::vector<desk::BoardRow> rows_;
-    std::string rows_of_;
 };
 
 } // namespace cotter::ui

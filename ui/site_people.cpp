@@ -59,6 +59,7 @@ void Site::people(Sheet& sheet)
     for (const std::string& each : signallers)
         choice.options.push_back({named(each), each == signals ? "is signaller today" : "make signaller today",
                                   each == signals ? std::optional{figures::Sign::in_order} : std::nullopt});
+    choice.options.push_back({"Briefing", "on the plan in force; each signs", std::nullopt});
     choice.options.push_back({"Admit a person", "card seen, familiarised", std::nullopt});
     if (desk::are_pins_asked(outside_.book))
         choice.options.push_back({"Set a PIN", "new, or forgotten", std::nullopt});
@@ -71,7 +72,11 @@ void Site::people(Sheet& sheet)
         return go(Page::name);
     if (*pressed <= signallers.size())
         return name_for("signaller", signallers[*pressed - 1]);
-    if (*pressed == signallers.size() + 1)
+    if (*pressed == signallers.size() + 1) {
+        briefing_.emplace(outside_);
+        return go(Page::briefing);
+    }
+    if (*pressed == signallers.size() + 2)
         return begin_admitting();
     go(Page::whose_pin);
 }

@@ -8,28 +8,44 @@
 #include "clock.hpp"
 #include "finding_words.hpp"
 #include "local_time.hpp"
+#include "site_day.hpp"
 #include "written.hpp"
+
+#include <algorithm>
 
 namespace cotter::ui {
 
 using records::Json;
 
+namespace {
+
+// The way from a finding to what clears it, where Site has it.
+const char* button_for(rules::Code code)
+{
+    switch (code) {
+    case rules::Code::unit_elsewhere: return "Receive";
+    case rules::Code::check_stopped: return "Defects";
+    case rules::Code::unit_quarantined: return "Lift the stop";
+    case rules::Code::evidence_missing: return "Photograph";
+    default: return "";
+    }
+}
+
+} // namespace
+
 // Each with what clears it, and the way there where it is in Site.
 void Site::add_units()
 {
     const auto naming = [&](const std::string& id) { return desk::shown_name(outside_.book, id); };
-    for (const auto& row : rows())
+    for (const auto& row : fleet_.known_rows())
         for (const auto& finding : row.findings)
             if (weight(finding.code) == rules::Weight::stop && !row.scrapped()) {
                 const words::Sentence sentence = words::says(finding, {}, naming);
-                const bool arrives = finding.code == rules::Code::unit_elsewhere,
-                           is_defect = finding.code == rules::Code::check_stopped;
+                rows_[stopped_.size()] = row.unit;
                 stopped_.push_back(
                     {false, figures::Sign::stop, sentence.headline,
                      sentence.detail + ". " + words::in_language(std::string{words::clears(finding.code)}),
-                     arrives     ? "Receive"
-                     : is_defect ? "Defects"
-                                 : ""});
+                     button_for(finding.code)});
             }
 }
 
@@ -54,30 +70,68 @@ void Site::add_device()
                                 words::long_day(desk::local_day(rules::Instant{fact.at}, zone))});
 }
 
+// What stops every lift here, whatever the unit: plan, people, trench, shift.
+void Site::add_site()
+{
+    const auto& book = outside_.book;
+    const auto add = [&](const std::string& what, const std::string& clears) {
+        stopped_.push_back({false, figures::Sign::stop, what, clears});
+    };
+    if (book.state().damaged)
+        add("The book is damaged", "No lift until it is restored from a copy");
+    const std::string site = desk::current_site(book);
+    const desk::SiteDay day = desk::site_day(book, site, outside_.now());
+    if (std::none_of(day.plans.begin(), day.plans.end(), [](const desk::DayPlan& each) { return each.in_force; }))
+        add("No lift plan is in force here", "The appointed person issues one: Plans");
+    for (const char* role : {"supervisor", "signaller"})
+        if (std::none_of(day.people.begin(), day.people.end(), [&](const auto& each) { return each.role == role; }))
+            add(role == std::string{"supervisor"} ? "No supervisor is named for today"
+                                                  : "No signaller is named for today",
+                "Name one: People");
+    for (const desk::DayTrench& each : day.trenches)
+        if (each.needed && !each.holds)
+            add(say("{}: the trench is not inspected and safe this shift", each.place),
+                "A competent person inspects it: Record, The day's work");
+}
+
 void Site::look_at_stopped()
 {
-    const std::string of = looked_at(outside_);
+    const std::string of = looked_at(outside_) + std::to_string(fleet_.known());
     if (of == stopped_of_)
         return;
     stopped_of_ = of;
     stopped_.clear();
     notices_.clear();
+    rows_.clear();
     add_device();
+    add_site();
     add_units();
+    if (fleet_.is_stopped())
+        stopped_.push_back({false, figures::Sign::warning,
+                            say("Read: {} of {} units", fleet_.known(), fleet_.count()), "The rest is not known here"});
     if (stopped_.empty())
         stopped_.push_back({false, std::nullopt, "Nothing is stopped now", ""});
 }
 
 void Site::stopped(Sheet& sheet)
 {
-    look_at_stopped();
+    if (fleet_.all_are_read())
+        look_at_stopped();
+    else
+        stopped_ = {{false, figures::Sign::to_do, say("Read: {} of {} units", fleet_.known(), fleet_.count()), ""}};
     const auto opened = reading_.list(sheet, stopped_, begin_page(sheet, "Stopped now, and why", all_buttons));
     if (opened && notices_.contains(*opened)) {
         notice_ = notices_.at(*opened);
         go(Page::clock);
     } else if (opened && stopped_[*opened].opens == "Receive") {
-        receive_.emplace(outside_, true);
+        receive_.emplace(outside_, true, rows_.at(*opened));
         go(Page::receive);
+    } else if (opened && stopped_[*opened].opens == "Lift the stop") {
+        lift_stop_.emplace(outside_, rows_.at(*opened), true);
+        go(Page::lift_stop);
+    } else if (opened && stopped_[*opened].opens == "Photograph") {
+        copy_.emplace(outside_, rows_.at(*opened));
+        go(Page::copy);
     } else if (opened) {
         ahead_.emplace(outside_);
         go(Page::ahead);

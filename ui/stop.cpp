@@ -30,23 +30,16 @@ std::optional<std::size_t> CallStop::ask(Sheet& sheet, const Choice& choice)
 
 bool CallStop::unit(Sheet& sheet)
 {
-    const auto units = outside_.book.facts("unit");
-    Choice choice{"Stop which one?",
-                  units.empty() ? "No unit is in the book yet." : "Anyone may call a stop.",
-                  {},
-                  false,
-                  "Back"};
-    for (const auto& each : units)
-        choice.options.push_back(
-            {desk::label_of(outside_.book, each.key.key), each.doc.value("role", ""), std::nullopt});
-    const auto pressed = ask(sheet, choice);
-    if (!pressed)
+    const auto chosen = units_.draw(sheet,
+                                    {"Stop which one?", "Anyone may call a stop.",
+                                     [this] { return outside_.book.keys("unit"); },
+                                     [this](const std::string& id) { return role_of(outside_.book, id); }},
+                                    title_block(outside_, "PLACE", ""));
+    if (!chosen)
         return true;
-    if (*pressed == units.size())
-        return false;
-    unit_ = units[*pressed].key.key;
+    unit_ = *chosen;
     go(Page::why);
-    return true;
+    return !unit_.empty();
 }
 
 void CallStop::why(Sheet& sheet)
@@ -82,7 +75,7 @@ void CallStop::who(Sheet& sheet)
 void CallStop::how(Sheet& sheet)
 {
     const Choice choice{"How do you know?",
-                        desk::label_of(outside_.book, unit_) + ": " + why_,
+                        desk::label_of(outside_.book, unit_) + ": " + words::in_language(why_),
                         {{"Seen", "here, with own eyes", figures::Sign::stop},
                          {"By phone", "told from elsewhere", figures::Sign::stop}},
                         false,

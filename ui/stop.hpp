@@ -4,6 +4,7 @@
 
 #include "choice.hpp"
 #include "outside.hpp"
+#include "unit_choice.hpp"
 
 #include <string>
 
@@ -11,7 +12,7 @@ namespace cotter::ui {
 
 class CallStop {
 public:
-    explicit CallStop(const Outside& outside) : outside_{outside} {}
+    explicit CallStop(const Outside& outside) : outside_{outside}, units_{outside} {}
     bool draw(Sheet& sheet); // false once it is called or left
 
 private:
@@ -29,6 +30,7 @@ private:
     Page page_ = Page::unit;
     std::size_t turned_ = 0;
     std::string unit_, why_, who_;
+    UnitChoice units_;
 };
 
 } // namespace cotter::ui

@@ -76,9 +76,8 @@ void TapePage::name(Sheet& sheet)
 {
     const auto pressed =
         ask(sheet, {"What do you call this pipe?", "Maker and size as far as they are known.", {}, false, "Back"});
-    field(sheet, "pipe name", {6, 36, std::min(sheet.width() - 12, 160.0), 12}, name_);
-    const bool on = !name_.empty() &&
-                    (sheet.button("Go on", {6, 54, 60, glove.target}, std::nullopt) || is_key_pressed(ImGuiKey_Enter));
+    const bool enter = field(sheet, "pipe name", {6, 36, std::min(sheet.width() - 12, 160.0), 12}, name_);
+    const bool on = !name_.empty() && (sheet.button("Go on", {6, 54, 60, glove.target}, std::nullopt) || enter);
     if (pressed)
         return go(Page::who);
     if (on)
@@ -89,7 +88,7 @@ void TapePage::reading(Sheet& sheet)
 {
     const Asked& it = asked[at_];
     const std::string range = say("{} to {} mm", it.least, it.greatest);
-    std::vector<std::string> ways{"Leave it"};
+    std::vector<std::string> ways{"Back"};
     if (it.may_be_none)
         ways.emplace_back("None");
     ways.emplace_back("Next");
@@ -98,7 +97,7 @@ void TapePage::reading(Sheet& sheet)
     if (!pressed)
         return;
     if (*pressed == 0)
-        return go(is_second_ ? Page::done : Page::gone);
+        return step_back();
     Readings& into = is_second_ ? again_ : first_;
     const auto typed = desk::whole(pad_.typed, 0, desk::Rounding::none);
     if (*pressed + 1 < ways.size())
@@ -110,6 +109,18 @@ void TapePage::reading(Sheet& sheet)
         return;
     }
     next();
+}
+
+// To the reading before; from the first to the name, or for the second person to what is left as it is.
+void TapePage::step_back()
+{
+    said_.clear();
+    pad_ = {};
+    if (at_ == 0)
+        return go(is_second_ ? Page::done : Page::name);
+    --at_;
+    if (const auto& was = (is_second_ ? again_ : first_)[at_])
+        pad_.typed = std::to_string(*was);
 }
 
 void TapePage::next()
@@ -142,15 +153,22 @@ void TapePage::sum(Sheet& sheet)
     const std::string sizes =
         say("Barrel \u00d8 {} mm, from {} mm round. Bore {} mm, wall {} mm, overall {} mm.",
             rules::across(mm(first_[girth])).count(), *first_[girth], *first_[bore], *first_[wall], *first_[overall]);
-    Choice choice{name_, wrong.empty() ? sizes : wrong, {}, false, "Leave it"};
+    const std::string socket =
+        first_[socket_girth] ? " " + say("Socket \u00d8 {} mm, {} mm long.", rules::across(mm(first_[socket_girth])).count(),
+                                         first_[socket_length].value_or(0))
+                             : " " + say("No socket.");
+    Choice choice{name_, wrong.empty() ? sizes + socket : wrong, {}, false, "Back"};
     choice.options.push_back({"Measure again", "", std::nullopt});
     if (wrong.empty())
         choice.options.push_back({"Sign it", "a second person then reads it too", figures::Sign::to_do});
     const auto pressed = ask(sheet, choice);
     if (!pressed)
         return;
-    if (*pressed == choice.options.size())
-        return go(Page::gone);
+    if (*pressed == choice.options.size()) {
+        go(Page::reading);
+        at_ = asked.size();
+        return step_back();
+    }
     *pressed == 0 ? go(Page::reading) : write();
 }
 

@@ -30,6 +30,7 @@ private:
     void name(Sheet& sheet);
     void reading(Sheet& sheet);
     void next();
+    void step_back();
     void sum(Sheet& sheet);
     void second(Sheet& sheet);
     void compare_readings();

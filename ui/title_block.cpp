@@ -25,6 +25,15 @@ std::string witnessed(const records::Book& book, rules::Instant now)
                         : say("witnessed {} d ago", hours / 24);
 }
 
+// Records that nobody else has a receipt of yet.
+std::string still_to_send(const records::Book& book)
+{
+    const records::BookState state = book.state();
+    const std::int64_t elsewhere =
+        desk::doc(book, "witness", state.device).value("records", std::int64_t{0});
+    return state.sample ? "SAMPLE" : state.head.seq > elsewhere ? std::to_string(state.head.seq - elsewhere) : say("nothing");
+}
+
 } // namespace
 
 TitleBlock title_block(const Outside& outside, const std::string& role, const std::string& person)
@@ -39,7 +48,7 @@ TitleBlock title_block(const Outside& outside, const std::string& role, const st
         {"DAY", words::long_day(desk::local_day(now, zone)) + " " + words::clock_time(desk::local_minutes(now, zone))},
         {role, person.empty() ? "-" : desk::shown_name(book, person)},
         {"RECORD", std::to_string(state.head.seq) + " \u00b7 " + witnessed(book, now)},
-        {"TO SEND", state.sample ? "SAMPLE" : "none"}};
+        {"TO SEND", still_to_send(book)}};
     return block;
 }
 

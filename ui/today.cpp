@@ -1,6 +1,7 @@
 #include "today.hpp"
 
 #include "board_sign.hpp"
+#include "form_words.hpp"
 
 #include "amounts.hpp"
 #include "day_words.hpp"
@@ -54,10 +55,11 @@ void Today::add_plan_and_people(const desk::SiteDay& it)
              say("Plan {}, issue {}", each.doc.value("id", ""), each.doc.value("issue", 0)),
              with(each.doc.value("title", ""),
                   say(each.in_force ? "in force" : "not in force today") + ", " +
-                      say("{} to {}", each.doc.value("first_day", "?"), each.doc.value("last_day", "?")))});
+                      days_in_words(each.doc))});
     for (const auto& plan : it.plans)
-        for (const std::string& each : plan.changes)
-            lines_.push_back({false, Sign::stop, say("Outside of plan {} now", plan.doc.value("id", "")), each});
+        for (const desk::Reason& each : plan.changes)
+            lines_.push_back(
+                {false, Sign::stop, say("Outside of plan {} now", plan.doc.value("id", "")), words::said(each)});
     if (it.people.empty())
         lines_.push_back({false, Sign::to_do, "Nobody is named for today", ""});
     for (const auto& each : it.people)
@@ -72,7 +74,7 @@ void Today::add_stops(const desk::SiteDay& it)
     if (it.stops.empty())
         lines_.push_back({false, std::nullopt, "None", ""});
     for (const auto& each : it.stops)
-        lines_.push_back({false, Sign::stop, desk::label_of(outside_.book, each.unit) + ": " + each.why,
+        lines_.push_back({false, Sign::stop, desk::label_of(outside_.book, each.unit) + ": " + words::in_language(each.why),
                           say("Called by {}, {}", name(each.by), clock(each.at))});
 }
 
@@ -111,7 +113,7 @@ void Today::add_trenches(const desk::SiteDay& it)
                           say("Mark {}", each.place) + ": " +
                               words::in_language(std::string{words::says_of_trench(each.needed, each.holds)}),
                           each.inspected_at ? say("Newest inspection: {}, {}, {}", name(each.inspected_by),
-                                                  clock(*each.inspected_at), each.safe ? "safe" : "not safe")
+                                                  clock(*each.inspected_at), each.safe ? say("safe") : say("not safe"))
                                             : "No inspection on record"});
 }
 

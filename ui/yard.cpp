@@ -4,6 +4,7 @@
 
 #include "amounts.hpp"
 #include "board_sign.hpp"
+#include "local_time.hpp"
 
 #include <algorithm>
 
@@ -41,23 +42,39 @@ std::string setting_and_place(const desk::BoardRow& row, const records::Book& bo
     return (row.setting.empty() ? "" : say("set to {}", row.setting) + ", ") + where(row, book);
 }
 
-double height_of_line(const Sheet& sheet) { return sheet.is_narrow() ? 28 : 19; }
+// From one line of a unit to the next, mm.
+struct Steps {
+    double bold = capital_mm(Letter::bold) * 1.7, second = capital_mm(Letter::second) * 1.7;
+};
+
+double height_of_line(const Sheet& sheet)
+{
+    const Steps step;
+    return 3.2 + step.bold + (sheet.is_narrow() ? 4 : 2) * step.second;
+}
 
 // Beside each other where the glass is wide, under each other where it is not.
 void draw_line(Sheet& sheet, const desk::BoardRow& row, const records::Book& book, double y)
 {
+    const Steps step;
     const bool narrow = sheet.is_narrow();
-    const double half = narrow ? 14 : sheet.width() * 0.45, w = sheet.width() - half - 3, second = narrow ? 13.8 : 0;
+    const double right = narrow ? 14 : sheet.width() * 0.45, w = sheet.width() - right - 3,
+                 left_w = narrow ? w : right - 16, foot = y + height_of_line(sheet);
     if (const auto sign = sign_of(row))
         sheet.sign(*sign, 7, y + 5.6, 7.5);
-    sheet.wrapped({14, y + 2.4, narrow ? w : half - 16, 0}, Letter::bold, row.tag, 1);
-    sheet.wrapped({14, y + 8.4, narrow ? w : half - 16, 0}, Letter::second, what(row), 1, colours().second);
-    sheet.wrapped({14, y + (narrow ? 23 : 13.4), narrow ? w : half - 16, 0}, Letter::second, row.owner, 1,
-                  colours().second);
-    sheet.wrapped({half, y + 2.8 + (narrow ? 10.4 : 0), w, 0}, Letter::second, evidence(row), 1);
-    sheet.wrapped({half, y + (narrow ? 4.3 + second : 8.4), w, 0}, Letter::second, setting_and_place(row, book), 1,
-                  colours().second);
-    sheet.line(0, y + height_of_line(sheet), sheet.width(), y + height_of_line(sheet), thin_mm, colours().rule);
+    double at = y + 2.4;
+    const auto line = [&](double x, double wide, Letter letter, const std::string& text, bool is_second) {
+        sheet.wrapped({x, at, wide, 0}, letter, text, 1, is_second ? colours().second : colours().ink);
+        at += letter == Letter::bold ? step.bold : step.second;
+    };
+    line(14, left_w, Letter::bold, row.tag, false);
+    line(14, left_w, Letter::second, what(row), true);
+    line(14, left_w, Letter::second, row.owner, true);
+    if (!narrow)
+        at = y + 2.4;
+    line(right, w, Letter::second, evidence(row), false);
+    line(right, w, Letter::second, setting_and_place(row, book), true);
+    sheet.line(0, foot, sheet.width(), foot, thin_mm, colours().rule);
 }
 
 } // namespace
@@ -69,7 +86,7 @@ void Yard::list(Sheet& sheet, const Box& area)
     rows_.look();
     rows_.work(rows_.known() == 0 ? at_once : a_frame);
     const double line_mm = height_of_line(sheet);
-    touch_scroll(scroll_, sheet.theme(), area, sheet.theme().px(line_mm * static_cast<double>(rows_.count()) - area.h));
+    touch_scroll(scroll_, sheet, area, sheet.theme().px(line_mm * static_cast<double>(rows_.count()) - area.h));
     const double top = area.y - static_cast<double>(scroll_.at) / sheet.theme().px_per_mm();
     const auto first = static_cast<std::size_t>(std::max(0.0, (area.y - top) / line_mm));
     for (std::size_t i = first; i < rows_.count(); ++i) {
@@ -85,8 +102,12 @@ void Yard::list(Sheet& sheet, const Box& area)
 
 std::string Yard::heading() const
 {
-    return rows_.is_working() ? say("Read: {} of {} units", rows_.known(), rows_.count())
-                              : say("Units, papers, settings");
+    if (rows_.is_working() || rows_.is_stopped())
+        return say("Read: {} of {} units", rows_.known(), rows_.count());
+    if (rows_.as_of().count() / 60 == outside_.now().count() / 60)
+        return say("Units, papers, settings");
+    const std::string zone = desk::zone_of(outside_.book, desk::current_site(outside_.book));
+    return say("Units, papers, settings, as of {}", words::clock_time(desk::local_minutes(rows_.as_of(), zone)));
 }
 
 // The page that was opened from here has the glass until it is left.
@@ -110,14 +131,18 @@ bool Yard::draw(Sheet& sheet)
     }
     if (draw_page(sheet))
         return true;
-    std::vector<std::string> buttons{"Orders", "Calls", "Examined", "Returned", "Record", "This day", "Leave"};
+    std::vector<std::string> buttons{"Orders", "Calls", "Examined", "Returned", "Record", "Find", "This day", "Leave"};
     if (rows_.is_working())
         buttons.insert(buttons.begin(), "Stop reading");
+    if (rows_.is_stopped())
+        buttons.insert(buttons.begin(), "Read on");
     const Box area = begin_page(sheet, heading(), buttons);
     sheet.clip(area);
     list(sheet, area);
     sheet.clip_no_more();
     const std::string pressed = draw_foot(sheet, buttons);
+    if (pressed == "Find" && outside_.find)
+        outside_.find();
     if (pressed == "Orders")
         orders_.emplace(outside_);
     if (pressed == "Calls")
@@ -130,6 +155,8 @@ bool Yard::draw(Sheet& sheet)
         record_.emplace(outside_, "");
     if (pressed == "Stop reading")
         rows_.stop();
+    if (pressed == "Read on")
+        rows_.go_on();
     shows_today_ = pressed == "This day";
     ui::draw(sheet, title_block(outside_, "DESK", ""));
     return pressed != "Leave";
