@@ -134,6 +134,7 @@ TEST_CASE("a stop called in the cab stops the next lift, and nobody is asked for
     rig.tap("Report");
     rig.tap("Stop");
     rig.tap("CL-02");
+    rig.tap("worn or loose");
     bool found = rig.shows("Stop called");
     for (int i = 0; i < 4 && !found; ++i) {
         for (const auto& each : rig.seen())
@@ -405,4 +406,51 @@ TEST_CASE("the second lift of a type has the short card, and the count has gone 
     rig.tap("All so");
     CHECK_FALSE(rig.target("Read"));
     CHECK(rig.shows("Laid this shift: 1, of this pipe 1"));
+}
+
+TEST_CASE("a wrong item is noted with a phrase, and cleared in the Cab by somebody else who may")
+{
+    SampleBook sample;
+    Rig rig{sample.store(), ui::Door::cab};
+    go_to_the_sheet(rig, name_of(sample.store(), "pipe", "sk-600"), story(sample.store()).wrong);
+    rig.tap("Check");
+    while (!rig.target("Report"))
+        rig.tap("Right");
+    rig.tap("Report");
+    rig.tap("worn or loose");
+    CHECK(rig.shows("Not right:"));
+    const auto check = sample.store().newest("pre_use_check", 1).front().entry;
+    const auto wrong = std::find_if(check.body["answers"].begin(), check.body["answers"].end(),
+                                    [](const auto& each) { return each["answer"] == "report"; });
+    REQUIRE(wrong != check.body["answers"].end());
+    CHECK((*wrong)["note"] == "worn or loose");
+    rig.tap("Understood");
+    rig.tap("Leave it");
+    for (int i = 0; i < 4 && !rig.target("Clear"); ++i)
+        for (const auto& each : rig.seen())
+            if (each.target && each.text.find("more below") != std::string::npos) {
+                rig.tap(std::string{each.text});
+                break;
+            }
+    rig.tap("Clear");
+    CHECK_FALSE(rig.target("I. Farrow (invented)")); // found it
+    rig.tap("O. Hallam (invented)");
+    rig.tap("looked at; no defect is there");
+    CHECK_FALSE(rig.target("Other words"));
+    rig.tap("Without");
+    CHECK(rig.shows("The defect is cleared"));
+}
+
+TEST_CASE("where every item is answered the check says so, and asks nothing")
+{
+    SampleBook sample;
+    Rig rig{sample.store(), ui::Door::cab};
+    for (const std::string& next :
+         {std::string{"T. Dunmore (invented)"}, std::string{"EX-14"}, std::string{"Mark B"},
+          name_of(sample.store(), "pipe", "sk-450")})
+        rig.tap(next);
+    CHECK(rig.shows("MAY LIFT"));
+    rig.tap("Check");
+    CHECK(rig.shows("Every item of this shift is answered"));
+    CHECK_FALSE(rig.shows("Check not done"));
 }

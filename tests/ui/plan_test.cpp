@@ -146,7 +146,7 @@ TEST_CASE("a plan that lacks something or does not fit is not issued, and the fo
     rig.tap("A new plan");
     rig.tap("J. Quill (invented)");
     rig.tap("Work it out");
-    CHECK(rig.shows("worksheet: what the plan is worked out from is missing"));
+    CHECK(rig.shows("Still needed: In force from, In force to, Worksheet"));
     Json body = tests::deepest_run_sheet();
     body["worksheet"]["ground"]["allowable_kpa"] = 20;
     Typist{rig, sample.store()}.part(records::find_kind("lift_plan")->schema, body);

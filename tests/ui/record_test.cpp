@@ -63,7 +63,7 @@ TEST_CASE("what is not whole is not written, and the form says what is missing")
           std::string{"Mark C"}, name_of(sample, "varley")})
         find_and_tap(rig, each);
     rig.tap("Sign it");
-    CHECK(rig.shows("safe is missing"));
+    CHECK(rig.shows("Still needed:"));
     CHECK(sample.store().state().head.seq == before);
 }
 
@@ -80,7 +80,7 @@ TEST_CASE("a laid pipe is logged with its joint against its maker's tolerance")
         find_and_tap(rig, name_of(sample, "hallam"));
         find_and_tap(rig, "Pipe type");
         find_and_tap(rig, name_of(sample, "sk-450"));
-        number(rig, "Chainage of its spigot end", "312500");
+        number(rig, "Chainage of its spigot end", "312.5");
         number(rig, "Gap in the joint, greatest round about", joint);
         rig.tap("Sign it");
         rig.tap("Back");
@@ -107,4 +107,40 @@ TEST_CASE("a machine's set-up starts from what stands")
     const auto record = sample.store().newest("machine_set_up", 1).front().entry;
     CHECK(record.body["mounting"] == "rigid");
     CHECK(record.body["chart"] == "ex-21-chart"); // as it stood
+}
+
+TEST_CASE("a report that does not say when, by whom and whether it is safe is not signed")
+{
+    SampleBook sample;
+    Rig rig{sample.store(), ui::Door::yard};
+    for (const char* each : {"Examined", "CL-02", "K. Sefton (invented)", "Without"})
+        rig.tap(each);
+    rig.tap("Sign it");
+    CHECK(rig.shows("Still needed:"));
+    CHECK(rig.shows("Day of the examination"));
+    CHECK(sample.store().fact("report", "rep-cl-02"));
+    for (const auto& row : desk::board(sample.store(), rig.now, *rules::parse_day("2026-11-25")))
+        if (row.unit == "cl-02")
+            CHECK(row.latest);
+}
+
+TEST_CASE("metres typed with a point stay metres, and a point where none is meant is refused")
+{
+    SampleBook sample;
+    Rig rig{sample.store(), ui::Door::site};
+    rig.tap("Laid");
+    rig.tap("Log a pipe");
+    if (rig.target("A new one"))
+        rig.tap("A new one");
+    find_and_tap(rig, name_of(sample, "hallam"));
+    find_and_tap(rig, "Chainage of its spigot end");
+    rig.type("125.5");
+    rig.frame();
+    rig.tap("Take it");
+    CHECK(rig.shows("125.5 m"));
+    find_and_tap(rig, "Gap in the joint, greatest round about");
+    rig.type("12.5"); // in whole millimetres
+    rig.frame();
+    rig.tap("Take it");
+    CHECK(rig.shows("Accepted is"));
 }

@@ -3,6 +3,7 @@
 #include "accept.hpp"
 #include "register.hpp"
 
+#include <algorithm>
 #include <cstdlib>
 #include <map>
 #include <stdexcept>
@@ -81,7 +82,7 @@ SampleBook::SampleBook()
 }
 
 Rig::Rig(records::Book& book, ui::Door door, Glass glass, std::function<std::string()> print_day, Pages pages)
-    : now{*desk::parse_instant("2026-11-25T08:00:00Z")}, glass_{glass}
+    : now{*desk::parse_instant("2026-11-25T08:00:00Z")}, book_{book}, glass_{glass}
 {
     ImGui::CreateContext(&theme_for(glass).atlas);
     ImGuiIO& io = ImGui::GetIO();
@@ -132,10 +133,17 @@ void Rig::look_on(const Glass& glass)
     frame();
 }
 
+bool Rig::keyboard_is_at(const std::string& words) const
+{
+    return std::any_of(seen_.begin(), seen_.end(), [&](const ui::Seen& each) {
+        return each.target && each.has_keyboard && each.text == words;
+    });
+}
+
 void Rig::frame()
 {
     seen_.clear();
-    ui::frame(*app_, *theme_, [this](const ui::Seen& each) { seen_.push_back(each); });
+    again_in_ = ui::frame(*app_, *theme_, [this](const ui::Seen& each) { seen_.push_back(each); });
 }
 
 bool Rig::shows(const std::string& words) const
@@ -201,8 +209,12 @@ void Rig::key(ImGuiKey key)
 
 void Rig::tap(const std::string& words)
 {
-    const ui::Seen* found = &wanted(words);
-    const float x = found->x + found->w / 2, y = found->y + found->h / 2;
+    tap_at(wanted(words));
+}
+
+void Rig::tap_at(const ui::Seen& target)
+{
+    const float x = target.x + target.w / 2, y = target.y + target.h / 2;
     press(x, y, y);
 }
 

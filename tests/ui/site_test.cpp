@@ -138,7 +138,7 @@ TEST_CASE("a clock that is not believed is confirmed by the supervisor of the da
     rig.tap("Yes, it is");
     for (const char* digit : {"4", "0", "2", "7", "1", "6"})
         rig.tap(digit);
-    CHECK(rig.shows("Nothing is stopped now"));
+    CHECK_FALSE(rig.shows("The clock went back"));
     const auto clock = desk::clock_of(*store, rig.now);
     REQUIRE(clock.notices.size() == 1);
     CHECK(rules::is_confirmed(clock, clock.notices[0]));
@@ -254,4 +254,34 @@ TEST_CASE(
     REQUIRE_FALSE(open.empty());
     CHECK(
         std::is_sorted(open.begin(), open.end(), [](const auto& a, const auto& b) { return a.days_old > b.days_old; }));
+}
+
+TEST_CASE("a stop is lifted from where it stands, by somebody entitled, with what was found")
+{
+    tests::SampleBook sample;
+    Rig rig{sample.store(), ui::Door::site};
+    rig.tap("Stopped");
+    for (int i = 0; i < 8 && !rig.target("Lift the stop"); ++i)
+        rig.key(ImGuiKey_PageDown);
+    rig.tap("Lift the stop");
+    CHECK(rig.shows("Who looked into it and lifts the stop?"));
+    rig.tap("O. Hallam (invented)");
+    rig.tap("looked at; no defect is there");
+    CHECK(rig.shows("is lifted"));
+    const auto record = sample.store().newest("stop_lifted", 1).front().entry;
+    CHECK(record.who == "hallam");
+    CHECK(sample.store().fact("stop", record.body["stop"])->doc["lifted"].size() == 1);
+}
+
+TEST_CASE("what stops every lift of the site stands among what is stopped")
+{
+    tests::SampleBook sample;
+    Rig rig{sample.store(), ui::Door::site};
+    rig.tap("Stopped");
+    CHECK(rig.shows("the trench is not inspected and safe this shift")); // of one mark of the story
+    CHECK_FALSE(rig.shows("No lift plan is in force here"));
+    rig.now = rig.now + rules::Instant{200LL * 86'400};
+    rig.frame();
+    CHECK(rig.shows("No lift plan is in force here"));
+    CHECK(rig.shows("No supervisor is named for today"));
 }

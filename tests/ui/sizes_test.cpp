@@ -2,12 +2,16 @@
 // page that the flows open, on every glass, in every language, at every size of text, by day and night.
 
 #include "deepest_run.hpp"
+#include "drawn.hpp"
+#include "vocabulary.hpp"
 #include "own_book.hpp"
+#include "picture.hpp"
 
 #include <doctest/doctest.h>
 
 #include <algorithm>
 #include <cmath>
+#include <cstdlib>
 
 using namespace cotter;
 using tests::Glass;
@@ -101,6 +105,31 @@ void check_text_beside_buttons(const Rig& rig)
             }
 }
 
+// Of a book as it is now; the last is kept.
+const tests::Vocabulary& words_of_book(const records::Book& book)
+{
+    static std::string of;
+    static tests::Vocabulary all;
+    if (const std::string head = book.state().device + book.state().head.hash; head != of) {
+        of = head;
+        all = tests::words_of(book);
+    }
+    return all;
+}
+
+// In another language each word is one of its catalogue, or of the book.
+void check_words(const Rig& rig, const tests::Vocabulary& book)
+{
+    const auto language = rig.glass().looks.language;
+    if (language == words::Language::english)
+        return;
+    for (const ui::Seen& each : rig.seen())
+        if (!each.target && each.ink != 0) {
+            CAPTURE(each.text);
+            CHECK(tests::unknown_words(each.text, {&tests::words_of(language), &book}) == "");
+        }
+}
+
 // Night changes colours alone, so it goes with every other glass.
 std::vector<Glass> all_glasses()
 {
@@ -113,10 +142,31 @@ std::vector<Glass> all_glasses()
     return all;
 }
 
+// COTTER_PICTURES=FOLDER: each page that is measured is kept as pictures too, to be looked at.
+void keep_pictures(Rig& rig, const std::string& page)
+{
+    static int number = 0;
+    const char* folder = std::getenv("COTTER_PICTURES");
+    if (!folder)
+        return;
+    std::string name = std::to_string(1000 + ++number) + " " + page;
+    std::replace(name.begin(), name.end(), '/', '-');
+    for (const auto& [ending, glass] :
+         std::initializer_list<std::pair<const char*, Glass>>{
+             {"wide", {}},
+             {"upright night", {800, 1280, 5.88, {true, 100, words::Language::english, false}}},
+             {"polish large", {1280, 800, 5.88, {false, 150, words::Language::polish, false}}}}) {
+        rig.look_on(glass);
+        tests::keep_as_picture(std::string{folder} + "/" + name + ", " + ending + ".png");
+    }
+}
+
 // The page as it is now, everywhere; at a desk also with gloves.
 void check_everywhere(Rig& rig, const ui::Hand& hand, const std::string& page)
 {
     const Glass before = rig.glass();
+    keep_pictures(rig, page);
+    const tests::Vocabulary& book = words_of_book(rig.book());
     const auto check_here = [&](const Glass& glass, const ui::Hand& wanted) {
         CAPTURE(page);
         CAPTURE(glass.width);
@@ -128,6 +178,7 @@ void check_everywhere(Rig& rig, const ui::Hand& hand, const std::string& page)
         check_targets(rig, wanted.target);
         check_gaps(rig, wanted.gap);
         check_text_beside_buttons(rig);
+        check_words(rig, book);
     };
     for (Glass glass : all_glasses()) {
         check_here(glass, hand);
@@ -316,7 +367,7 @@ TEST_CASE("what else Site has, and this glass, keep to their sizes, and no text 
                                  "As a list",
                                  "View",
                                  "As a calendar",
-                                 "Further",
+                                 "Later",
                                  "View",
                                  "One kind",
                                  "sling",
@@ -391,6 +442,91 @@ TEST_CASE("what else the Yard has, and a book just begun, keep to their sizes, a
     check_everywhere(rig, ui::bare, "a new site");
 }
 
+namespace {
+
+// Each step must be there; what a list hides is looked for.
+void walk(Rig& rig, const ui::Hand& hand, const std::string& name, const std::vector<std::string>& steps)
+{
+    for (const std::string& each : steps) {
+        for (int i = 0; i < 10 && !rig.target(each); ++i)
+            rig.key(ImGuiKey_PageDown);
+        for (int i = 0; i < 12 && !rig.target(each) && rig.target("More"); ++i)
+            rig.tap("More");
+        rig.tap(each);
+        check_everywhere(rig, hand, name + ", " + each);
+    }
+}
+
+std::string small_jpeg()
+{
+    ui::Picture picture{80, 60, std::vector<std::uint8_t>(std::size_t{80} * 60 * 4, 255)};
+    return ui::to_jpeg(picture);
+}
+
+void give_photos(Rig& rig)
+{
+    rig.photos.found = [] { return std::vector<std::string>{"/stick/p.jpg"}; };
+    rig.photos.bytes = [](const std::string&) { return std::optional{small_jpeg()}; };
+    rig.photos.keep = [](const std::string&) { return std::string(64, 'a'); };
+}
+
+} // namespace
+
+TEST_CASE("the pages on which findings are cleared, and a tag is found, keep to the Cab's sizes, and no text is clipped")
+{
+    SampleBook sample;
+    Rig rig{sample.store(), ui::Door::cab};
+    give_photos(rig);
+    walk(rig, ui::glove, "Cab",
+         {"Find a unit", "0", "2", "Find", "Back", "A unit has come", "Back", "I. Farrow (invented)", "EX-21", "Mark B",
+          pipe_name(sample), "hole 2", "Lift", "Back", "Check", "Report", "worn or loose", "Understood", "Leave it",
+          "Report", "Defect", "CL-02", "worn or loose", "p.jpg", "Another", "Without", "Report", "Call the yard",
+          "Breakdown", "something is not right", "Understood"});
+}
+
+TEST_CASE("more of Site's pages keep to the sizes of a desk, and no text is clipped")
+{
+    SampleBook sample;
+    {
+        Rig rig{sample.store(), ui::Door::site};
+        give_photos(rig);
+        walk(rig, ui::bare, "Site",
+             {"Stopped", "Lift the stop", "O. Hallam (invented)", "Back", "Back", "Photograph", "O. Hallam (invented)",
+              "p.jpg", "Take it", "Back", "Back", "Back", "People", "Briefing", "Back", "Back", "Ahead", "Clear",
+              "O. Hallam (invented)", "part renewed, like for like", "Back", "Back", "Back", "Back", "Laid", "Log a pipe",
+              "O. Hallam (invented)", "Chainage of its spigot end", "Leave it", "Leave it", "Back"});
+    }
+    Rig rig{sample.store(), ui::Door::site};
+    walk(rig, ui::bare, "Site, Record",
+         {"Record", "Put right", "One kind", "All of them", "Older", "Put right", "It says something else", "Leave it",
+          "Back", "Back", "Papers and data", "A pipe by tape", "O. Hallam (invented)"});
+    rig.type("A pipe (invented)");
+    rig.frame();
+    walk(rig, ui::bare, "Site, tape", {"Go on", "1", "Next", "Back"});
+}
+
+TEST_CASE("pages of a paper beside what is typed keep to the sizes of a desk, and no text is clipped")
+{
+    SampleBook sample;
+    {
+        Rig rig{sample.store(), ui::Door::yard};
+        give_photos(rig);
+        walk(rig, ui::bare, "Yard",
+             {"Find", "0", "5", "Find", "Back", "Examined", "CL-02", "K. Sefton (invented)", "p.jpg", "Take it",
+              "Larger", "Sign it", "Says safe to operate", "Yes", "Leave it", "Back", "Leave it"});
+        rig.hold("Hold to give it up");
+        walk(rig, ui::bare, "Yard", {"Returned", "Back", "Orders", "Record one"});
+    }
+    Rig rig{sample.store(), ui::Door::site};
+    rig.tap("Compare");
+    const auto& seen = rig.seen();
+    std::string first;
+    for (const auto& each : seen)
+        if (each.target && each.text != "Back" && each.text != "More" && first.empty())
+            first = each.text;
+    walk(rig, ui::bare, "Compare", {first, "O. Hallam (invented)", "Not alike", "Understood"});
+}
+
 TEST_CASE("no label of the due board lies on another")
 {
     SampleBook sample;
@@ -414,7 +550,7 @@ TEST_CASE("no label of the due board lies on another")
 TEST_CASE("a list on the glass keeps its place under a finger and can be thrown")
 {
     SampleBook sample;
-    Rig rig{sample.store(), ui::Door::yard, {1280, 800, 8.83}};
+    Rig rig{sample.store(), ui::Door::yard};
     const auto top_of = [&] {
         for (const ui::Seen& each : rig.seen())
             if (!each.target && each.text.find("-") != std::string::npos && each.y > 100)

@@ -59,8 +59,8 @@ TEST_CASE("an order asks each attachment: examination, evidence, setting; the le
     REQUIRE(units.size() >= 3);
     CHECK(std::is_sorted(units.begin(), units.end(),
                          [](const auto& a, const auto& b) { return a.still_to_do() < b.still_to_do(); }));
-    CHECK(unit(units, "cl-02").headplate == "");
-    CHECK(unit(units, "pl-03").headplate != ""); // SB-1, the order's hitch takes SB-2
+    CHECK(!unit(units, "cl-02").headplate);
+    CHECK(unit(units, "pl-03").headplate); // SB-1, the order's hitch takes SB-2
     CHECK(stops_with(unit(units, "cl-05"), rules::Code::exam_out_of_date));
     CHECK_FALSE(stops_with(unit(units, "cl-02"), rules::Code::exam_out_of_date));
 }
@@ -82,7 +82,10 @@ TEST_CASE("sizes that need two settings of a model are said before the wagon lea
     CHECK(rig.shows("these sizes need two settings"));
     rig.tap("Back");
     rig.tap("Weeks");
-    CHECK(rig.shows("Week from Mon 23 Nov"));
+    CHECK(rig.shows("Wanted by orders, of those in date"));
+    CHECK(rig.shows("Mon 23 Nov"));
+    CHECK(rig.shows("All of them"));
+    CHECK(rig.shows("Clasper 90"));
     rig.tap("Back");
     rig.tap("Back");
     CHECK(rig.shows("Units, papers, settings"));
@@ -105,6 +108,52 @@ TEST_CASE("a week is short when orders want more attachments than are in date to
     CHECK(weeks[8].wanted == 1); // they end on 15 January; only the sample's own order goes on
 }
 
+TEST_CASE("a unit with a caution is drawn with it, and does not do as it stands")
+{
+    SampleBook sample;
+    const auto order = desk::orders(sample.store()).front();
+    const auto units = desk::units_for(sample.store(), order, now(), rules::utc_day(now()));
+    Rig rig{sample.store(), ui::Door::yard};
+    rig.tap("Orders");
+    rig.tap("Units");
+    std::size_t drawn = 0;
+    for (const auto& each : units)
+        if (!each.cautions.empty() && drawn++ == 0) {
+            for (int i = 0; i < 9 && !rig.shows(each.label + " \u00b7"); ++i)
+                rig.key(ImGuiKey_PageDown);
+            const auto& seen = rig.seen();
+            float y = 0;
+            for (const auto& text : seen)
+                if (!text.target && text.text.starts_with(each.label + " \u00b7"))
+                    y = text.y;
+            const ui::Seen* nearest = nullptr;
+            for (const auto& text : seen)
+                if (text.target && text.text == "Draw" &&
+                    (!nearest || std::abs(text.y - y) < std::abs(nearest->y - y)))
+                    nearest = &text;
+            REQUIRE(nearest);
+            rig.tap_at(*nearest);
+            CHECK_FALSE(rig.shows("Would do as it stands"));
+        }
+    CHECK(drawn > 0);
+}
+
+TEST_CASE("by touch a unit is found by the digits of its tag; on a pad digits are a number")
+{
+    SampleBook sample;
+    Rig rig{sample.store(), ui::Door::yard};
+    rig.tap("Find");
+    for (const char* each : {"0", "5", "Find"})
+        rig.tap(each);
+    CHECK(rig.shows("CL-05"));
+    CHECK_FALSE(rig.shows("CL-02"));
+    rig.tap("Back");
+    rig.tap("Find");
+    rig.type("02");
+    rig.key(ImGuiKey_Enter);
+    CHECK(rig.shows("CL-02"));
+}
+
 TEST_CASE("a tag that is typed or scanned opens its unit from anywhere, but while a load hangs")
 {
     SampleBook sample;
@@ -118,8 +167,9 @@ TEST_CASE("a tag that is typed or scanned opens its unit from anywhere, but whil
         rig.tap("Back");
         CHECK_FALSE(rig.shows("Tag cl05"));
         rig.type("123");
-        rig.key(ImGuiKey_Enter); // a number is a pad's
-        CHECK_FALSE(rig.shows("Tag"));
+        rig.key(ImGuiKey_Enter);
+        CHECK(rig.shows("No tag in this book has 123"));
+        rig.tap("Back");
         rig.type("XY-9");
         rig.key(ImGuiKey_Enter);
         CHECK(rig.shows("No tag in this book begins with XY-9"));
