@@ -77,7 +77,8 @@ void Admitting::name(Sheet& sheet)
         ask(sheet, {"What is the name?", "First letter and family name, as on the card.", {}, false, "Leave it"});
     const double w = std::min(sheet.width() - 12, 120.0);
     const bool enter = field(sheet, "name", {6, 36, w, 12}, name_);
-    const bool goes_on = !name_.empty() && (sheet.button("Go on", {6, 54, 60, glove.target + 5}, figures::Sign::to_do) || enter);
+    const bool goes_on =
+        !name_.empty() && (sheet.button("Go on", {6, 54, 60, glove.target + 5}, figures::Sign::to_do) || enter);
     if (pressed)
         return go(Page::gone);
     if (!goes_on)

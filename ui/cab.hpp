@@ -156,7 +156,7 @@ private:
     rules::CardFacts facts_; // of the card, when the lift was asked for
     struct Laid {
         int all = 0, of_it = 0;
-    } laid_;                              // pipes of this shift, then
+    } laid_;                             // pipes of this shift, then
     std::size_t point_ = 0, not_so_ = 0; // of the card; the line of it that is not so
     records::Receipt receipt_;
     rules::Question question_;

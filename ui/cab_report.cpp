@@ -21,10 +21,9 @@ namespace {
 
 const std::vector<const char*> of_a_knock{"struck the ground or the trench", "struck a pipe or the stack",
                                           "struck a strut or the machine", "dropped or fell over", "shock load"};
-const std::vector<const char*> of_a_defect{"bent, cracked or broken",       "worn or loose",
-                                           "pin, keeper or lock",           "hydraulics leak or do not move",
-                                           "paper or plate is wrong",       "it slipped or dropped",
-                                           "something is not right"};
+const std::vector<const char*> of_a_defect{
+    "bent, cracked or broken", "worn or loose",         "pin, keeper or lock",   "hydraulics leak or do not move",
+    "paper or plate is wrong", "it slipped or dropped", "something is not right"};
 
 } // namespace
 
@@ -34,13 +33,12 @@ const std::vector<const char*>& Cab::what_is_wrong() { return of_a_defect; }
 std::string Cab::who_may(rules::Code code) const
 {
     using rules::Code;
-    const char* kind = code == Code::place_unconfirmed                                ? "place_confirmed"
-                       : code == Code::trench_unchecked                               ? "trench_inspection"
-                       : code == Code::check_stopped || code == Code::check_report    ? "defect_cleared"
-                       : code == Code::unit_quarantined                               ? "stop_lifted"
-                       : code == Code::person_not_authorised                          ? "admission"
-                       : code == Code::plan_none || code == Code::plan_out_of_date ||
-                               code == Code::plan_outside
+    const char* kind = code == Code::place_unconfirmed                             ? "place_confirmed"
+                       : code == Code::trench_unchecked                            ? "trench_inspection"
+                       : code == Code::check_stopped || code == Code::check_report ? "defect_cleared"
+                       : code == Code::unit_quarantined                            ? "stop_lifted"
+                       : code == Code::person_not_authorised                       ? "admission"
+                       : code == Code::plan_none || code == Code::plan_out_of_date || code == Code::plan_outside
                            ? "lift_plan"
                        : code == Code::machine_device ? "devices_proved"
                                                       : nullptr;
@@ -82,12 +80,13 @@ void Cab::briefing(Sheet& sheet)
     if (plans.empty())
         return go(Page::clears);
     const Json& plan = plans.front();
-    const auto pressed = ask(sheet, {say("{}: were you briefed on {}, issue {}?", desk::shown_name(outside_.book, person),
-                                         plan.value("id", ""), plan.value("issue", 0)),
-                                     "Read out by the supervisor, and understood. Each signs for himself.",
-                                     {{"I was briefed", "signed by this person alone", figures::Sign::to_do}},
-                                     false,
-                                     "Back"});
+    const auto pressed =
+        ask(sheet, {say("{}: were you briefed on {}, issue {}?", desk::shown_name(outside_.book, person),
+                        plan.value("id", ""), plan.value("issue", 0)),
+                    "Read out by the supervisor, and understood. Each signs for himself.",
+                    {{"I was briefed", "signed by this person alone", figures::Sign::to_do}},
+                    false,
+                    "Back"});
     if (!pressed)
         return;
     go(Page::sheet);

@@ -46,8 +46,8 @@ std::optional<figures::Figure> figure_of(const Finding& finding, const Question&
     if (finding.code == Code::setting_wrong && value) {
         const Item* attachment = find_item(question, Role::attachment);
         const State* state = state_named(*attachment->model, standing_of(question.setting_records).state);
-        const std::string text =
-            fmt::format("\u00d8 {}: {}\u2013{} mm", std::llround(*value), state->least->count(), state->greatest->count());
+        const std::string text = fmt::format("\u00d8 {}: {}\u2013{} mm", std::llround(*value), state->least->count(),
+                                             state->greatest->count());
         return figures::range_line(*value, static_cast<double>(state->least->count()),
                                    static_cast<double>(state->greatest->count()), text, figure_width);
     }

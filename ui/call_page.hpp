@@ -16,7 +16,7 @@ class CallPage {
 public:
     // May words be typed? Not in the Cab. What is known already, unit or person, is not asked.
     CallPage(const Outside& outside, bool may_type, std::string unit = "", std::string person = "");
-    bool draw(Sheet& sheet);                         // false when it is left or done
+    bool draw(Sheet& sheet); // false when it is left or done
 
 private:
     enum class Page { unit, kind, why, who, done, gone };

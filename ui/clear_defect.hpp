@@ -17,7 +17,7 @@ namespace cotter::ui {
 class ClearDefect {
 public:
     ClearDefect(const Outside& outside, desk::OpenDefect defect, bool may_type = true); // words? Not in the Cab
-    bool draw(Sheet& sheet); // false when it is left or done
+    bool draw(Sheet& sheet);                                                            // false when it is left or done
 
 private:
     enum class Page { who, remedy, photo, done, gone };

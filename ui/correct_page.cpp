@@ -90,9 +90,8 @@ void CorrectPage::look()
             lines_.back().more = say("Put right since. {}", lines_.back().more);
     }
     if (lines_.empty())
-        lines_.push_back(
-            {false, std::nullopt, older_ > 0 ? "Nothing older" : "Nothing is written yet",
-             "What is written stands here, the newest first."});
+        lines_.push_back({false, std::nullopt, older_ > 0 ? "Nothing older" : "Nothing is written yet",
+                          "What is written stands here, the newest first."});
 }
 
 void CorrectPage::list(Sheet& sheet)

@@ -76,8 +76,8 @@ bool DateWheel::take_typed()
     if (typed_.size() < 8)
         return false;
     const auto part = [&](std::size_t from, std::size_t size) { return typed_.substr(from, size); };
-    for (const std::string& text : {part(0, 4) + "-" + part(4, 2) + "-" + part(6, 2),
-                                    part(4, 4) + "-" + part(2, 2) + "-" + part(0, 2)}) {
+    for (const std::string& text :
+         {part(0, 4) + "-" + part(4, 2) + "-" + part(6, 2), part(4, 4) + "-" + part(2, 2) + "-" + part(0, 2)}) {
         const auto day = rules::parse_day(text);
         const int in_year = day ? static_cast<int>(date::year_month_day{*day}.year()) : 0;
         if (in_year < first_year || in_year > last_year)

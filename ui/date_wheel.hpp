@@ -1,7 +1,7 @@
 #pragma once
 
-// A day chosen on three wheels: turned with a finger, stepped with buttons, or typed as eight digits on a keyboard, year
-// or day first. Nothing is taken that nobody chose: the wheels begin at a day that is only shown.
+// A day chosen on three wheels: turned with a finger, stepped with buttons, or typed as eight digits on a keyboard,
+// year or day first. Nothing is taken that nobody chose: the wheels begin at a day that is only shown.
 
 #include "sheet.hpp"
 

@@ -181,8 +181,7 @@ bool DuePage::head(Sheet& sheet)
     const std::string what = by_ == By::everything ? say("What falls due when") : words::in_language(only_);
     std::string count = (fleet_.is_stopped() ? say("Read: {} of {} units", fleet_.known(), fleet_.count()) + " \u00b7 "
                                              : std::string{}) +
-                        say_many(lines_.size(), "{} unit", "{} units") + " \u00b7 " +
-                        say("may not lift: {}", stops_);
+                        say_many(lines_.size(), "{} unit", "{} units") + " \u00b7 " + say("may not lift: {}", stops_);
     if (view_ == View::calendar) // which shows neither
         count += " \u00b7 " + say("out of date: {}", out_of_date_) +
                  (undated_ > 0 ? " \u00b7 " + say("no date: {}", undated_) : "");

@@ -91,7 +91,8 @@ Picture turned_upright(const Picture& picture, int orientation)
             const auto [of_x, of_y] = from(x, y);
             const auto pixel = [](int at_x, int at_y, int width) {
                 return (static_cast<std::size_t>(at_y) * static_cast<std::size_t>(width) +
-                        static_cast<std::size_t>(at_x)) * 4;
+                        static_cast<std::size_t>(at_x)) *
+                       4;
             };
             std::memcpy(&upright.rgba[pixel(x, y, upright.width)], &picture.rgba[pixel(of_x, of_y, w)], 4);
         }

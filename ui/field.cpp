@@ -20,7 +20,10 @@ bool wants_the_keyboard(const std::string& name)
     return !kept.GetBool(had) && !ImGui::IsAnyItemActive();
 }
 
-bool leaves() { return is_key_pressed(ImGuiKey_Escape) || is_key_pressed(ImGuiKey_UpArrow) || is_key_pressed(ImGuiKey_DownArrow); }
+bool leaves()
+{
+    return is_key_pressed(ImGuiKey_Escape) || is_key_pressed(ImGuiKey_UpArrow) || is_key_pressed(ImGuiKey_DownArrow);
+}
 
 bool draw_input(const std::string& name, std::string& text)
 {

@@ -109,14 +109,16 @@ void FindUnit::look()
         if (is_asked_for(each.tag) && found++ < enough)
             add_unit(each);
     if (lines_.empty())
-        lines_.push_back({false, std::nullopt, say(is_digits(asked_) ? "No tag in this book has {}" : "No tag in this book begins with {}", asked_),
-                          "Read the plate again, or record the unit before anything hangs on it."});
+        lines_.push_back(
+            {false, std::nullopt,
+             say(is_digits(asked_) ? "No tag in this book has {}" : "No tag in this book begins with {}", asked_),
+             "Read the plate again, or record the unit before anything hangs on it."});
 }
 
 void FindUnit::type(Sheet& sheet)
 {
-    const auto pressed = pad_.draw(sheet, {"Which unit?", "The digits of its tag, or some of them.", "", false, false,
-                                           {"Back", "Find"}});
+    const auto pressed = pad_.draw(
+        sheet, {"Which unit?", "The digits of its tag, or some of them.", "", false, false, {"Back", "Find"}});
     ui::draw(sheet, title_block(outside_, "READ ONLY", ""));
     if (!pressed || (*pressed == 1 && pad_.typed.empty()))
         return;

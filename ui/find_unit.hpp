@@ -1,7 +1,7 @@
 #pragma once
 
-// A unit found by its tag, from anywhere: typed on a keyboard or read by a scanner that types, closed by Enter; by touch
-// the digits of its tag.
+// A unit found by its tag, from anywhere: typed on a keyboard or read by a scanner that types, closed by Enter; by
+// touch the digits of its tag.
 
 #include "board.hpp"
 #include "number_pad.hpp"

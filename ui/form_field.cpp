@@ -49,7 +49,8 @@ std::vector<FormField::Option> FormField::options() const
 FormField::Left FormField::choose(Sheet& sheet, const std::string& person)
 {
     const std::vector<Option> all = options();
-    Choice choice{name_of(schema_, field_), all.empty() ? "Nothing of this kind is in the book yet." : "", {}, false, "Leave it"};
+    Choice choice{
+        name_of(schema_, field_), all.empty() ? "Nothing of this kind is in the book yet." : "", {}, false, "Leave it"};
     for (const Option& each : all)
         choice.options.push_back({each.words, value_ == each.value ? "as it stands" : "", std::nullopt});
     choice.options.push_back({"Not known", "", std::nullopt});
@@ -75,8 +76,8 @@ FormField::Left FormField::number(Sheet& sheet)
 {
     const desk::FieldUnit unit = desk::unit_of(field_);
     const auto least = schema_.value("minimum", std::int64_t{0}), greatest = schema_.value("maximum", std::int64_t{0});
-    const auto pressed = pad_.draw(
-        sheet, {name_of(schema_, field_), said_.empty() ? range_in_words() : said_, unit.text, least<0, unit.power> 0, ways_out});
+    const auto pressed = pad_.draw(sheet, {name_of(schema_, field_), said_.empty() ? range_in_words() : said_,
+                                           unit.text, least<0, unit.power> 0, ways_out});
     if (!pressed)
         return Left::nothing;
     if (*pressed < 2)
@@ -92,8 +93,8 @@ FormField::Left FormField::date(Sheet& sheet)
 {
     if (!wheel_)
         wheel_.emplace(rules::parse_day(text_).value_or(outside_.hand("").day), rules::parse_day(text_).has_value());
-    const auto pressed =
-        wheel_->draw(sheet, name_of(schema_, field_), "Turn the wheels, or type the day: 20261125 or 25112026.", ways_out);
+    const auto pressed = wheel_->draw(sheet, name_of(schema_, field_),
+                                      "Turn the wheels, or type the day: 20261125 or 25112026.", ways_out);
     if (!pressed)
         return Left::nothing;
     if (*pressed < 2)

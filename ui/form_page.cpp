@@ -42,7 +42,8 @@ Parted part(const Box& area, bool narrow)
 {
     const double share = 0.45;
     if (narrow)
-        return {{area.x, area.y, area.w, area.h * share}, {area.x, area.y + area.h * share, area.w, area.h * (1 - share)}};
+        return {{area.x, area.y, area.w, area.h * share},
+                {area.x, area.y + area.h * share, area.w, area.h * (1 - share)}};
     return {{area.x, area.y, area.w * share, area.h}, {area.x + area.w * share, area.y, area.w * (1 - share), area.h}};
 }
 
@@ -80,8 +81,8 @@ bool lacks_something(const Json& schema, const Json& value)
 } // namespace
 
 FormPage::FormPage(const Outside& outside, std::string title, Json schema, Json body, std::string done)
-    : outside_{outside}, title_{std::move(title)}, done_{std::move(done)}, begun_(body),
-      schema_(std::move(schema)), body_(std::move(body))
+    : outside_{outside}, title_{std::move(title)}, done_{std::move(done)}, begun_(body), schema_(std::move(schema)),
+      body_(std::move(body))
 {
 }
 
@@ -231,7 +232,8 @@ void FormPage::draw_line(Sheet& sheet, const Line& line, const Box& box, const B
 void FormPage::list(Sheet& sheet, const Box& area)
 {
     const std::vector<Line> all = lines();
-    const std::string needed = asks_for_needed_ ? still_needed() : "", why = needed.empty() ? said_ : words::say("Still needed: {}", needed);
+    const std::string needed = asks_for_needed_ ? still_needed() : "",
+                      why = needed.empty() ? said_ : words::say("Still needed: {}", needed);
     const double said = why.empty() ? 0 : 4 + sheet.height_of(Letter::bold, why, area.w - 16), w = area.w - 2 * inset;
     double whole = said + at_desk().gap;
     for (const Line& each : all)

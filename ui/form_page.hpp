@@ -48,13 +48,13 @@ private:
     void take_out();
     std::vector<std::string> buttons() const;
     Left press(const std::string& word);
-    std::string still_needed() const; // fields, by name; "": none
+    std::string still_needed() const;                    // fields, by name; "": none
     Left leave(Sheet& sheet, const std::string& person); // is what was typed given up?
     void go_up();
 
     const Outside& outside_;
     std::string title_, done_, said_;
-    records::Json begun_; // as it was when it opened
+    records::Json begun_;                           // as it was when it opened
     bool leaves_ = false, asks_for_needed_ = false; // that: since it was to be signed without
     std::size_t turned_ = 0;
     records::Json schema_, body_;

@@ -22,7 +22,8 @@ const std::vector<const char*> found{"looked at; no defect is there", "part rene
 std::vector<records::Fact> open_stops(const records::Book& book, const std::string& unit)
 {
     auto stops = book.facts_about("stop", unit);
-    std::erase_if(stops, [](const records::Fact& each) { return !each.doc.value("lifted", records::Json::array()).empty(); });
+    std::erase_if(stops,
+                  [](const records::Fact& each) { return !each.doc.value("lifted", records::Json::array()).empty(); });
     return stops;
 }
 
@@ -105,8 +106,8 @@ void LiftStop::why(Sheet& sheet)
 void LiftStop::write()
 {
     go(Page::who); // where it is refused: the reason is said
-    desk::write(outside_.book, {desk::entry(outside_.hand(person_), "stop_lifted", unit_,
-                                            {{"stop", stop_}, {"why", why_.said()}})});
+    desk::write(outside_.book,
+                {desk::entry(outside_.hand(person_), "stop_lifted", unit_, {{"stop", stop_}, {"why", why_.said()}})});
     go(Page::done);
 }
 

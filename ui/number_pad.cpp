@@ -20,8 +20,7 @@ void NumberPad::press(char key, const Words& words)
         key = '.';
     if (key == '-' && words.sign)
         typed = !typed.empty() && typed[0] == '-' ? typed.substr(1) : "-" + typed;
-    else if (typed.size() < longest &&
-             (is_digit || (key == '.' && typed.find('.') == std::string::npos)))
+    else if (typed.size() < longest && (is_digit || (key == '.' && typed.find('.') == std::string::npos)))
         typed += key;
 }
 

@@ -285,19 +285,20 @@ void OrdersPage::draw_weeks(Sheet& sheet, const Box& area) const
 
 void OrdersPage::weeks(Sheet& sheet)
 {
-    const auto short_of = std::find_if(weeks_.begin(), weeks_.end(), [](const desk::Week& each) { return each.is_short(); });
+    const auto short_of =
+        std::find_if(weeks_.begin(), weeks_.end(), [](const desk::Week& each) { return each.is_short(); });
     const std::vector<std::string> buttons{"Back"};
     const Box area = begin_page(sheet,
-                                short_of == weeks_.end()
-                                    ? say("The coming quarter")
-                                    : say("Short from {}: have one examined, or hire one in", words::short_day(short_of->monday)),
+                                short_of == weeks_.end() ? say("The coming quarter")
+                                                         : say("Short from {}: have one examined, or hire one in",
+                                                               words::short_day(short_of->monday)),
                                 buttons);
     constexpr double under = 11;
     draw_weeks(sheet, {area.x, area.y, area.w, area.h - under});
     const Lettering small{Letter::second, true};
     sheet.wrapped({4, area.y + area.h - under + 1.4, area.w - 8, 0}, small,
-                  "Wanted by orders, of those in date to the week's end. Of a model: the orders that no other serves.", 2,
-                  colours().second);
+                  "Wanted by orders, of those in date to the week's end. Of a model: the orders that no other serves.",
+                  2, colours().second);
     if (draw_foot(sheet, buttons) == "Back")
         go(Page::orders);
 }

@@ -42,7 +42,7 @@ struct Outside {
     std::function<std::string()> notice = {};    // what the site should know of the device; "" for nothing
     std::function<void(const Looks&)> keep_looks = {}; // for the next start
     Photos photos = {};
-    std::function<void()> find = {}; // opens the search by tag
+    std::function<void()> find = {};         // opens the search by tag
     std::function<void()> keep_drawing = {}; // more is to be done than one frame has time for
     Signing signing = {};                    // the app's own (lock.hpp)
 };

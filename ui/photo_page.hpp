@@ -19,7 +19,7 @@ public:
 
     enum class Left { nothing, back, without, kept };
     Left draw(Sheet& sheet, const std::string& person);
-    const std::string& name() const { return name_; }    // its SHA-256, once kept
+    const std::string& name() const { return name_; }   // its SHA-256, once kept
     const std::string& bytes() const { return bytes_; } // as they are kept
 
 private:

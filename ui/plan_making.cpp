@@ -166,9 +166,9 @@ void PlanPage::work_out_lift_plan()
 void PlanPage::confirm(Sheet& sheet)
 {
     const std::string by = desk::shown_name(outside_.book, planner_);
-    const std::string head = is_delivery_ ? say("Unloading of {}", desk::label_of(outside_.book, id_))
-                                          : say("{}, issue {}", id_, work_->body.at("issue").get<int>()) + ", " +
-                                                days_in_words(work_->body);
+    const std::string head =
+        is_delivery_ ? say("Unloading of {}", desk::label_of(outside_.book, id_))
+                     : say("{}, issue {}", id_, work_->body.at("issue").get<int>()) + ", " + days_in_words(work_->body);
     const auto pressed = ask(sheet, {head,
                                      said_of_work(outside_.book, work_->body) + ". " +
                                          say("Signed by {}. It is never changed, only issued anew.", by),

@@ -19,7 +19,8 @@ PlanNumbers::Line PlanNumbers::line_of(const records::Book& book, const Json& re
 {
     Line line;
     const std::string about = result.value("about", "");
-    line.words = (about.empty() ? "" : desk::shown_name(book, about) + ": ") + words::in_language(result.at("what").get<std::string>());
+    line.words = (about.empty() ? "" : desk::shown_name(book, about) + ": ") +
+                 words::in_language(result.at("what").get<std::string>());
     line.how = words::in_language(result.at("formula").get<std::string>()) + " \u00b7 " +
                words::in_language(result.at("source").get<std::string>());
     if (result.contains("says")) {
@@ -31,8 +32,8 @@ PlanNumbers::Line PlanNumbers::line_of(const records::Book& book, const Json& re
     if (result.contains("limit")) {
         line.measured = result.at("value").get<double>();
         line.limit = result.at("limit").get<double>();
-        line.value +=
-            ", " + words::in_language(result.value("limit_is", "limit")) + " " + std::to_string(result.at("limit").get<std::int64_t>());
+        line.value += ", " + words::in_language(result.value("limit_is", "limit")) + " " +
+                      std::to_string(result.at("limit").get<std::int64_t>());
     }
     return line;
 }

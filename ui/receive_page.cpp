@@ -179,7 +179,7 @@ void ReceivePage::photo(Sheet& sheet)
         go(Page::evidence);
     else if (left != PhotoPage::Left::nothing)
         go(arrival_.photos.empty() || newest_report(outside_.book, arrival_.unit).empty() ? Page::condition
-                                                                                      : Page::which_report);
+                                                                                          : Page::which_report);
 }
 
 // The photo is a copy of the report that the book has only where it is of that one; else it stays with the arrival.

@@ -25,7 +25,21 @@ public:
     bool draw(Sheet& sheet); // false when it is left or done
 
 private:
-    enum class Page { who, unit, serial, other_serial, parts, evidence, photo, which_report, condition, why, swap, done, gone };
+    enum class Page {
+        who,
+        unit,
+        serial,
+        other_serial,
+        parts,
+        evidence,
+        photo,
+        which_report,
+        condition,
+        why,
+        swap,
+        done,
+        gone
+    };
 
     void who(Sheet& sheet);
     void unit(Sheet& sheet);

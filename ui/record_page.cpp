@@ -170,11 +170,11 @@ bool RecordPage::is_about_a_unit() const
 void RecordPage::about_a_unit(Sheet& sheet)
 {
     const bool paper = is_paper_of_a_unit(kind_);
-    const auto chosen = units_.draw(sheet,
-                                    {paper ? "Of which unit?" : "About which one?", "",
-                                     [this] { return known_things(); },
-                                     [this](const std::string& id) { return role_of(outside_.book, id); }},
-                                    title_block(outside_, "WRITES", person_));
+    const auto chosen =
+        units_.draw(sheet,
+                    {paper ? "Of which unit?" : "About which one?", "", [this] { return known_things(); },
+                     [this](const std::string& id) { return role_of(outside_.book, id); }},
+                    title_block(outside_, "WRITES", person_));
     if (!chosen)
         return;
     if (chosen->empty())

@@ -8,9 +8,9 @@
 #include "briefing_page.hpp"
 #include "choice.hpp"
 #include "compare.hpp"
+#include "copy_page.hpp"
 #include "due_page.hpp"
 #include "first_steps_page.hpp"
-#include "copy_page.hpp"
 #include "laid_page.hpp"
 #include "lift_stop.hpp"
 #include "outside.hpp"
@@ -93,7 +93,7 @@ private:
     const Outside& outside_;
     FirstSteps first_;
     bool is_begun_ = false; // once it is, it is not asked again
-    FleetRows fleet_; // for the due board and for what is stopped
+    FleetRows fleet_;       // for the due board and for what is stopped
     DuePage due_;
     Today today_;
     Page page_ = Page::due;

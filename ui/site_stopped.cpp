@@ -107,8 +107,8 @@ void Site::look_at_stopped()
     add_site();
     add_units();
     if (fleet_.is_stopped())
-        stopped_.push_back({false, figures::Sign::warning,
-                            say("Read: {} of {} units", fleet_.known(), fleet_.count()), "The rest is not known here"});
+        stopped_.push_back({false, figures::Sign::warning, say("Read: {} of {} units", fleet_.known(), fleet_.count()),
+                            "The rest is not known here"});
     if (stopped_.empty())
         stopped_.push_back({false, std::nullopt, "Nothing is stopped now", ""});
 }

@@ -30,11 +30,11 @@ std::optional<std::size_t> CallStop::ask(Sheet& sheet, const Choice& choice)
 
 bool CallStop::unit(Sheet& sheet)
 {
-    const auto chosen = units_.draw(sheet,
-                                    {"Stop which one?", "Anyone may call a stop.",
-                                     [this] { return outside_.book.keys("unit"); },
-                                     [this](const std::string& id) { return role_of(outside_.book, id); }},
-                                    title_block(outside_, "PLACE", ""));
+    const auto chosen =
+        units_.draw(sheet,
+                    {"Stop which one?", "Anyone may call a stop.", [this] { return outside_.book.keys("unit"); },
+                     [this](const std::string& id) { return role_of(outside_.book, id); }},
+                    title_block(outside_, "PLACE", ""));
     if (!chosen)
         return true;
     unit_ = *chosen;

@@ -45,7 +45,7 @@ void TapePage::go(Page page)
     if (page == Page::reading) {
         at_ = 0;
         pad_ = {};
-        said_.clear();
+        refused_ = false;
     }
 }
 
@@ -92,7 +92,8 @@ void TapePage::reading(Sheet& sheet)
     if (it.may_be_none)
         ways.emplace_back("None");
     ways.emplace_back("Next");
-    const auto pressed = pad_.draw(sheet, {it.question, said_.empty() ? it.hint : said_, "mm", false, false, ways});
+    const auto pressed = pad_.draw(
+        sheet, {it.question, refused_ ? say("Accepted is {}", range) : std::string{it.hint}, "mm", false, false, ways});
     ui::draw(sheet, title_block(outside_, "READS", is_second_ ? second_ : person_));
     if (!pressed)
         return;
@@ -105,7 +106,7 @@ void TapePage::reading(Sheet& sheet)
     else if (typed && it.least <= *typed && *typed <= it.greatest)
         into[at_] = *typed;
     else {
-        said_ = say("Accepted is {}", range);
+        refused_ = true;
         return;
     }
     next();
@@ -114,7 +115,7 @@ void TapePage::reading(Sheet& sheet)
 // To the reading before; from the first to the name, or for the second person to what is left as it is.
 void TapePage::step_back()
 {
-    said_.clear();
+    refused_ = false;
     pad_ = {};
     if (at_ == 0)
         return go(is_second_ ? Page::done : Page::name);
@@ -126,7 +127,7 @@ void TapePage::step_back()
 void TapePage::next()
 {
     pad_ = {};
-    said_.clear();
+    refused_ = false;
     if (++at_ < asked.size())
         return;
     is_second_ ? compare_readings() : go(Page::sum);
@@ -153,10 +154,10 @@ void TapePage::sum(Sheet& sheet)
     const std::string sizes =
         say("Barrel \u00d8 {} mm, from {} mm round. Bore {} mm, wall {} mm, overall {} mm.",
             rules::across(mm(first_[girth])).count(), *first_[girth], *first_[bore], *first_[wall], *first_[overall]);
-    const std::string socket =
-        first_[socket_girth] ? " " + say("Socket \u00d8 {} mm, {} mm long.", rules::across(mm(first_[socket_girth])).count(),
-                                         first_[socket_length].value_or(0))
-                             : " " + say("No socket.");
+    const std::string socket = first_[socket_girth] ? " " + say("Socket \u00d8 {} mm, {} mm long.",
+                                                                rules::across(mm(first_[socket_girth])).count(),
+                                                                first_[socket_length].value_or(0))
+                                                    : " " + say("No socket.");
     Choice choice{name_, wrong.empty() ? sizes + socket : wrong, {}, false, "Back"};
     choice.options.push_back({"Measure again", "", std::nullopt});
     if (wrong.empty())

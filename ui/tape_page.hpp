@@ -45,7 +45,8 @@ private:
     const Outside& outside_;
     Page page_ = Page::who;
     std::size_t turned_ = 0, at_ = 0;
-    std::string person_, second_, name_, pipe_, said_, differs_;
+    std::string person_, second_, name_, pipe_, differs_;
+    bool refused_ = false; // what was typed is out of its range
     bool is_second_ = false;
     NumberPad pad_;
     Readings first_, again_;

@@ -29,9 +29,10 @@ std::string witnessed(const records::Book& book, rules::Instant now)
 std::string still_to_send(const records::Book& book)
 {
     const records::BookState state = book.state();
-    const std::int64_t elsewhere =
-        desk::doc(book, "witness", state.device).value("records", std::int64_t{0});
-    return state.sample ? "SAMPLE" : state.head.seq > elsewhere ? std::to_string(state.head.seq - elsewhere) : say("nothing");
+    const std::int64_t elsewhere = desk::doc(book, "witness", state.device).value("records", std::int64_t{0});
+    return state.sample                 ? "SAMPLE"
+           : state.head.seq > elsewhere ? std::to_string(state.head.seq - elsewhere)
+                                        : say("nothing");
 }
 
 } // namespace

@@ -50,12 +50,10 @@ void Today::add_plan_and_people(const desk::SiteDay& it)
     if (it.plans.empty())
         lines_.push_back({false, Sign::stop, "No lift plan is in the book", ""});
     for (const auto& each : it.plans)
-        lines_.push_back(
-            {false, each.in_force ? std::nullopt : std::optional{Sign::stop},
-             say("Plan {}, issue {}", each.doc.value("id", ""), each.doc.value("issue", 0)),
-             with(each.doc.value("title", ""),
-                  say(each.in_force ? "in force" : "not in force today") + ", " +
-                      days_in_words(each.doc))});
+        lines_.push_back({false, each.in_force ? std::nullopt : std::optional{Sign::stop},
+                          say("Plan {}, issue {}", each.doc.value("id", ""), each.doc.value("issue", 0)),
+                          with(each.doc.value("title", ""), say(each.in_force ? "in force" : "not in force today") +
+                                                                ", " + days_in_words(each.doc))});
     for (const auto& plan : it.plans)
         for (const desk::Reason& each : plan.changes)
             lines_.push_back(
@@ -74,7 +72,8 @@ void Today::add_stops(const desk::SiteDay& it)
     if (it.stops.empty())
         lines_.push_back({false, std::nullopt, "None", ""});
     for (const auto& each : it.stops)
-        lines_.push_back({false, Sign::stop, desk::label_of(outside_.book, each.unit) + ": " + words::in_language(each.why),
+        lines_.push_back({false, Sign::stop,
+                          desk::label_of(outside_.book, each.unit) + ": " + words::in_language(each.why),
                           say("Called by {}, {}", name(each.by), clock(each.at))});
 }
 

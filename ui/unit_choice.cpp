@@ -65,9 +65,9 @@ std::optional<std::string> UnitChoice::draw(Sheet& sheet, const Asked& asked, co
     Choice choice{asked.question, asked.hint, options_, false, asked.back};
     const bool by_digits = all_.size() > few || !digits_.empty();
     if (by_digits)
-        choice.options.insert(choice.options.begin(),
-                              {"By its digits", digits_.empty() ? "typed on a pad" : say("now: {}", digits_),
-                               std::nullopt});
+        choice.options.insert(
+            choice.options.begin(),
+            {"By its digits", digits_.empty() ? "typed on a pad" : say("now: {}", digits_), std::nullopt});
     const auto pressed = ui::draw(sheet, choice, turned_);
     ui::draw(sheet, block);
     if (!pressed)

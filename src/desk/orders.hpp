@@ -39,7 +39,8 @@ struct Order {
 // By first day of use, those without one last.
 std::vector<Order> orders(const Book& book);
 
-// Every attachment that is not scrapped: the order's chosen ones, then those that would do, then by how much is still to do.
+// Every attachment that is not scrapped: the order's chosen ones, then those that would do, then by how much is still
+// to do.
 std::vector<OrderUnit> units_for(const Book& book, const Order& order, rules::Instant now, rules::Day today);
 
 std::vector<PipeNeeds> needs_of(const Book& book, const Order& order, const std::string& model);

@@ -49,8 +49,10 @@ void edge(const PlanSheet& plan, const Json& stand, Results& out)
     out.add(line);
     const std::string carried_by = limits.value("edge_carried_by", "");
     if (stand_off < line.value && carried_by.empty())
-        out.refuse(about, "stands inside the line at 45 degrees from the trench's bottom, {} mm from the edge; "
-                                     "who says that the support carries it is needed, or more stand-off", line.value);
+        out.refuse(about,
+                   "stands inside the line at 45 degrees from the trench's bottom, {} mm from the edge; "
+                   "who says that the support carries it is needed, or more stand-off",
+                   line.value);
     if (stand_off < line.value && !carried_by.empty())
         out.say("carried inside the line at 45 degrees by", about, carried_by, "as stated", "the plan's");
 }
@@ -88,12 +90,11 @@ void plan_ground(const PlanSheet& plan, const PlannedLoads& loads, const Json& s
     const auto pressure = greatest_pressure(plan, loads.all, points);
     if (!pressure)
         return out.refuse(about, "the line of all that stands leaves the tracks: the machine would tip");
-    out.at_most(
-        {"pressure under a track", about, up(*pressure), "kPa",
-         key("share of the track / (width x (length - 2 x eccentricity)), greatest of a whole turn, empty and "
-                    "loaded"),
-         "EN 1997-1:2004 annex D, effective area"},
-        plan.sheet.at("ground").at("allowable_kpa").get<std::int64_t>());
+    out.at_most({"pressure under a track", about, up(*pressure), "kPa",
+                 key("share of the track / (width x (length - 2 x eccentricity)), greatest of a whole turn, empty and "
+                     "loaded"),
+                 "EN 1997-1:2004 annex D, effective area"},
+                plan.sheet.at("ground").at("allowable_kpa").get<std::int64_t>());
 }
 
 } // namespace cotter::desk

@@ -1,6 +1,5 @@
 #include "plan_in_force.hpp"
 
-
 #include <algorithm>
 #include <array>
 #include <set>

@@ -40,7 +40,8 @@ Json planned_gear(const Book& book, const std::string& unit);
 bool is_as_planned(const Book& book, const Json& plan, rules::Instant made, const std::vector<std::string>& path,
                    const std::string& chart);
 
-// What is not as it was when the plan that stands was issued, each in a sentence; lifts with it are outside of the plan.
+// What is not as it was when the plan that stands was issued, each in a sentence; lifts with it are outside of the
+// plan.
 std::vector<Reason> changes_since(const Book& book, const Json& plan);
 
 // Marks of this plan's body that another issued plan of the site has on a day of both: a mark is of one plan.

@@ -21,8 +21,8 @@ const char* at(Stage stage, const Words& words) { return words[static_cast<std::
 constexpr Words height_at{"height at pick-up", "height at slew", "height at the edge", "height at lowering",
                           "height where laid"};
 constexpr Words load_at{"load where the chart gives least: pick-up", "load where the chart gives least: slew",
-                        "load where the chart gives least: over the edge",
-                        "load where the chart gives least: lowering", "load where the chart gives least: laid"};
+                        "load where the chart gives least: over the edge", "load where the chart gives least: lowering",
+                        "load where the chart gives least: laid"};
 constexpr Words off_chart_at{"pick-up is off the chart", "slew is off the chart", "over the edge it is off the chart",
                              "lowering is off the chart", "laid is off the chart"};
 
@@ -92,9 +92,10 @@ void read_chart(const PlanSheet& plan, const PlannedLoads& loads, const std::str
             all.insert(all.end(), read.begin(), read.end());
     const Reading worst = governing(all);
     if (!worst.rated)
-        return out.refuse(about, "{}: radius {} mm, height {} mm, over {}", at(worst.stage, off_chart_at), worst.radius.count(), worst.height.count(), name(sector));
-    out.at_most({at(worst.stage, load_at), about, up(loads.load), "kg",
-                 "lowest corner of the chart's cell", "smaller value at the next larger radius, a crane manual"},
+        return out.refuse(about, "{}: radius {} mm, height {} mm, over {}", at(worst.stage, off_chart_at),
+                          worst.radius.count(), worst.height.count(), name(sector));
+    out.at_most({at(worst.stage, load_at), about, up(loads.load), "kg", "lowest corner of the chart's cell",
+                 "smaller value at the next larger radius, a crane manual"},
                 worst.rated->count());
 }
 

@@ -1,6 +1,5 @@
 #include "plan_results.hpp"
 
-
 namespace cotter::desk {
 
 namespace {

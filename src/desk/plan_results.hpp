@@ -5,6 +5,7 @@
 #include "reason.hpp"
 #include "register.hpp"
 
+#include <concepts>
 #include <string>
 #include <vector>
 
@@ -26,8 +27,7 @@ public:
     void at_least(const Result& result, std::int64_t limit);
     void say(const std::string& what, const std::string& about, const std::string& says, const std::string& formula,
              const char* source); // where it is no number
-    template <typename... Values>
-    void refuse(const std::string& about, const std::string& why, const Values&... values)
+    template <typename... Values> void refuse(const std::string& about, const std::string& why, const Values&... values)
     {
         refusals.push_back({about, why, {in_text(values)...}});
     }
@@ -37,7 +37,7 @@ public:
 
 private:
     static std::string in_text(const std::string& value) { return value; }
-    static std::string in_text(std::int64_t value) { return std::to_string(value); }
+    static std::string in_text(std::integral auto value) { return std::to_string(value); }
     void check(const Result& result, std::int64_t limit, bool holds, const char* accepted);
 
     Json list_ = Json::array();

@@ -75,8 +75,7 @@ void way(const PlanSheet& plan, const PlannedPipe& run, Results& out)
                                       "them is needed",
                                       up(*found.gap_needed))
                          : out.refuse(run.id, "does not go down between the struts with its attachment");
-    out.say("way between the struts", run.id, in_words(found.way), "rectangle of pipe and attachment",
-            geometry);
+    out.say("way between the struts", run.id, in_words(found.way), "rectangle of pipe and attachment", geometry);
     const auto asked = path_in_trench(plan, run.pipe);
     const auto path = find_path(*asked);
     if (path.empty()) {
@@ -133,8 +132,10 @@ void laid_end(const PlanSheet& plan, Results& out)
     const Json& trench = plan.sheet.at("trench");
     const auto end = trench.value("laid_end_mm", std::int64_t{0}), gap = trench.at("gap_mm").get<std::int64_t>();
     if (std::abs(end) > gap)
-        out.refuse("trench", "the end of the pipe already laid is at {} mm; within a gap of the strut behind, {} to {}, "
-                                        "is accepted", end, -gap, gap);
+        out.refuse("trench",
+                   "the end of the pipe already laid is at {} mm; within a gap of the strut behind, {} to {}, "
+                   "is accepted",
+                   end, -gap, gap);
 }
 
 // Struts hold the sides, so they are in the trench.
@@ -144,10 +145,12 @@ void struts_in_trench(const PlanSheet& plan, Results& out)
     const auto depth = trench.at("depth_mm").get<std::int64_t>();
     for (const Json& each : trench.value("higher_struts_mm", Json::array()))
         if (each <= trench.at("strut_level_mm"))
-            out.refuse("trench", "a higher strut at {} mm is not above the lowest one, at {} mm", each.get<std::int64_t>(), trench.at("strut_level_mm").get<std::int64_t>());
+            out.refuse("trench", "a higher strut at {} mm is not above the lowest one, at {} mm",
+                       each.get<std::int64_t>(), trench.at("strut_level_mm").get<std::int64_t>());
     for (const double each : strut_levels(trench))
         if (each >= static_cast<double>(depth))
-            out.refuse("trench", "a strut {} mm over the bed is above the ground; under {} is accepted", std::llround(each), depth);
+            out.refuse("trench", "a strut {} mm over the bed is above the ground; under {} is accepted",
+                       std::llround(each), depth);
     out.say("between the struts, not worked out", "", "the arm and the hitch above the attachment",
             "look at the drawing and keep them clear", "the planner's");
 }

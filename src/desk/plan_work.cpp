@@ -107,8 +107,8 @@ void refuse_other_set_up(const PlanSheet& plan, Results& out)
                    plan.fitted_headplate);
     const bool rigid = plan.gear.set_up->mounting == rules::Mounting::rigid;
     if (plan.sheet.at("hanging").at("rigid") != rigid)
-        out.refuse(plan.machine,
-                   rigid ? "its attachment is mounted rigidly by its set-up" : "its attachment is mounted free by its set-up");
+        out.refuse(plan.machine, rigid ? "its attachment is mounted rigidly by its set-up"
+                                       : "its attachment is mounted free by its set-up");
 }
 
 // Figures that cannot stand beside each other.
@@ -121,8 +121,10 @@ void refuse_impossible(const PlanSheet& plan, Results& out)
         out.refuse(plan.machine, "the track over all is less than what of it bears");
     const auto& above_crown = plan.item(rules::Role::attachment).model->above_crown;
     if (above_crown && number(hanging, "pin_above_crown_mm") < rules::real(*above_crown))
-        out.refuse(plan.attachment, "the pin above the crown is less than the attachment alone stands over it, {} mm "
-                                               "by its model", above_crown->count());
+        out.refuse(plan.attachment,
+                   "the pin above the crown is less than the attachment alone stands over it, {} mm "
+                   "by its model",
+                   above_crown->count());
     if (hanging.value("rigid", false) && number(hanging, "centre_below_pin_mm") < 1)
         out.refuse(plan.attachment, "the combined centre of gravity is given at the pin; it is below it");
 }

@@ -20,9 +20,9 @@ struct PlanStop {
 };
 
 struct PlanWork {
-    Json body;                         // of a lift_plan: what was given, and what was worked out
+    Json body;                    // of a lift_plan: what was given, and what was worked out
     std::vector<Reason> refusals; // what passes its limit, so that the plan cannot be issued
-    std::vector<PlanStop> stops;       // asked where nothing is refused
+    std::vector<PlanStop> stops;  // asked where nothing is refused
 
     bool fits() const { return refusals.empty() && stops.empty(); }
 };

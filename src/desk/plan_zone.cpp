@@ -40,8 +40,8 @@ void plan_around(const PlanSheet& plan, Results& out)
     for (const Json& each : around) {
         if (each.at("whose_rule") == "")
             out.refuse(each.at("what"), "it is not said whose rule it is how near one may come");
-        out.at_least({key("distance"), each.at("what"), each.at("distance_mm").get<std::int64_t>(), "mm",
-                      "as measured", "the plan's"},
+        out.at_least({key("distance"), each.at("what"), each.at("distance_mm").get<std::int64_t>(), "mm", "as measured",
+                      "the plan's"},
                      each.at("least_mm").get<std::int64_t>());
     }
 }

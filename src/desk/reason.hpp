@@ -1,7 +1,7 @@
 #pragma once
 
-// A sentence that waits for its language: its text is a key of the catalogues, with a place {} for each value. The layers
-// over desk say it (words::said).
+// A sentence that waits for its language: its text is a key of the catalogues, with a place {} for each value. The
+// layers over desk say it (words::said).
 
 #include <string>
 #include <vector>

@@ -58,8 +58,8 @@ struct SiteDay {
     std::string site;
     rules::Instant at{0};
     rules::Day day{};
-    std::vector<DayUnit> units; // at the site and not scrapped, or hanging on a machine that is
-    std::vector<DayPlan> plans; // in force there, the newest first; else the newest alone
+    std::vector<DayUnit> units;    // at the site and not scrapped, or hanging on a machine that is
+    std::vector<DayPlan> plans;    // in force there, the newest first; else the newest alone
     std::vector<DayPerson> people; // as named for the day
     std::vector<DayTrench> trenches;
     std::vector<DayStop> stops; // open, of the units here or nobody knows where

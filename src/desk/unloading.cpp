@@ -193,18 +193,19 @@ void sling_limits(const Delivery& d, double angle, Results& out)
     if (const auto reported = reported_for(d, *used.legs); limit && reported)
         limit = std::min(*limit, *reported);
     if (!limit)
-        return out.refuse(d.sling_unit, "has no limit for {} legs at this angle: tag, chain size or grade is not "
-                                                   "known", d.lugs.size());
+        return out.refuse(d.sling_unit,
+                          "has no limit for {} legs at this angle: tag, chain size or grade is not "
+                          "known",
+                          d.lugs.size());
     const bool heavy = d.load * 100 >= static_cast<double>(limit->count()) * symmetry_percent;
     const bool askew = !is_centred(d);
     const bool halved = (heavy && (askew || !d.sling.symmetric.value_or(false))) || (askew && d.lugs.size() == 4);
-    out.at_most(
-        {"load on the sling", d.sling_unit, up(d.load), "kg",
-         halved ? key("half of the limit: the load is off centre, or 80 % of it is reached and symmetry is not "
-                             "confirmed")
-                : "the lowest of tag and table at this angle, for the legs that are used",
-         "EN 818-4 table 3; EN 818-6"},
-        halved ? limit->count() / 2 : limit->count());
+    out.at_most({"load on the sling", d.sling_unit, up(d.load), "kg",
+                 halved ? key("half of the limit: the load is off centre, or 80 % of it is reached and symmetry is not "
+                              "confirmed")
+                        : "the lowest of tag and table at this angle, for the legs that are used",
+                 "EN 818-4 table 3; EN 818-6"},
+                halved ? limit->count() / 2 : limit->count());
 }
 
 void leg_limits(const Delivery& d, std::vector<Lug> lugs, Results& out)

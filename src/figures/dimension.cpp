@@ -70,8 +70,10 @@ Figure ranges_ladder(const std::vector<NamedRange>& ranges, double barrel, doubl
         figure.add(Arrow{{scale.at(each.least), y}, {scale.at(each.greatest), y}, true});
         add_tick(figure, scale.at(each.least), y);
         add_tick(figure, scale.at(each.greatest), y);
-        figure.add(
-            Label{{width, y + capital / 2}, whole(each.least) + "\u2013" + whole(each.greatest) + " mm", Align::right, capital});
+        figure.add(Label{{width, y + capital / 2},
+                         whole(each.least) + "\u2013" + whole(each.greatest) + " mm",
+                         Align::right,
+                         capital});
         y += row;
     }
     figure.add(Line{{scale.at(barrel), 0}, {scale.at(barrel), figure.height}, Pen::dashed});

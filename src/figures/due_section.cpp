@@ -38,8 +38,8 @@ public:
         add_staff();
         for (int i = 0; i < columns; ++i) {
             const auto& words = narrow_ ? short_headings : headings;
-            section_.figure.add(
-                Label{{x_of(i) + indent_, capital + 2}, words[static_cast<std::size_t>(i)], Align::left, capital, false});
+            section_.figure.add(Label{
+                {x_of(i) + indent_, capital + 2}, words[static_cast<std::size_t>(i)], Align::left, capital, false});
             add_above(i);
             add_below(i);
         }

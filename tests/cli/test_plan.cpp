@@ -650,7 +650,8 @@ TEST_CASE("between struts each pipe has a path past the one already laid, or the
                    {"strut_depth_mm", 200},
                    {"strut_level_mm", 1500},
                    {"laid_end_mm", 0}});
-    CHECK(book.work_out(sheet).json()["does_not_fit"].dump().find("how far a waling stands into the trench is not given") != std::string::npos);
+    CHECK(book.work_out(sheet).json()["does_not_fit"].dump().find(
+              "how far a waling stands into the trench is not given") != std::string::npos);
     trench["waling_mm"] = 0;
     trench["higher_struts_mm"] = {400};
     CHECK(book.work_out(sheet).json()["does_not_fit"].dump().find("is not above the lowest one") != std::string::npos);

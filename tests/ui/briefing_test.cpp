@@ -64,9 +64,8 @@ TEST_CASE("in the Cab who is not briefed signs from the finding itself")
     issue_anew(sample);
     const int issue = sample.store().newest("lift_plan", 1).front().entry.body["issue"];
     Rig rig{sample.store(), ui::Door::cab};
-    for (const std::string& next :
-         {std::string{"T. Dunmore (invented)"}, std::string{"EX-14"}, std::string{"Mark B"},
-          sample.store().fact("pipe", "sk-450")->doc.value("name", "")})
+    for (const std::string& next : {std::string{"T. Dunmore (invented)"}, std::string{"EX-14"}, std::string{"Mark B"},
+                                    sample.store().fact("pipe", "sk-450")->doc.value("name", "")})
         rig.tap(next);
     CHECK(rig.shows("DO NOT LIFT"));
     for (int i = 0; i < 6 && rig.target("Brief"); ++i) {

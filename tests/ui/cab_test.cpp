@@ -445,9 +445,8 @@ TEST_CASE("where every item is answered the check says so, and asks nothing")
 {
     SampleBook sample;
     Rig rig{sample.store(), ui::Door::cab};
-    for (const std::string& next :
-         {std::string{"T. Dunmore (invented)"}, std::string{"EX-14"}, std::string{"Mark B"},
-          name_of(sample.store(), "pipe", "sk-450")})
+    for (const std::string& next : {std::string{"T. Dunmore (invented)"}, std::string{"EX-14"}, std::string{"Mark B"},
+                                    name_of(sample.store(), "pipe", "sk-450")})
         rig.tap(next);
     CHECK(rig.shows("MAY LIFT"));
     rig.tap("Check");

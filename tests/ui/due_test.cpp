@@ -37,11 +37,10 @@ TEST_CASE("more out of date than a column has room for are counted above ground,
         std::vector<figures::DueMark> marks;
         for (int i = 0; i < 9; ++i)
             marks.push_back({"AT-" + std::to_string(i), "", 0, today - date::days{1 + i}, figures::Sign::stop});
-        const auto section =
-            figures::due_section(marks, today, width, 100,
-                                 {[](rules::Day) { return std::string{"Wed 25 Nov"}; },
-                                  [](int left) { return std::to_string(left) + " later"; },
-                                  [](int more) { return std::to_string(more) + " more"; }});
+        const auto section = figures::due_section(marks, today, width, 100,
+                                                  {[](rules::Day) { return std::string{"Wed 25 Nov"}; },
+                                                   [](int left) { return std::to_string(left) + " later"; },
+                                                   [](int more) { return std::to_string(more) + " more"; }});
         CHECK(section.left_out == 0);
         const auto labels = labels_of(section.figure);
         CHECK(std::count(labels.begin(), labels.end(), "AT-8") == 1); // the longest out of date

@@ -32,10 +32,10 @@ ui::Picture patches()
 // The Exif segment behind the file's first two bytes, in either order of bytes.
 std::string with_orientation(const std::string& jpeg, char orientation, bool little)
 {
-    const std::string tiff =
-        little ? std::string("II\x2A\0\x08\0\0\0\x01\0\x12\x01\x03\0\x01\0\0\0", 18) + orientation + std::string(7, '\0')
-               : std::string("MM\0\x2A\0\0\0\x08\0\x01\x01\x12\0\x03\0\0\0\x01\0", 19) + orientation +
-                     std::string(6, '\0');
+    const std::string tiff = little ? std::string("II\x2A\0\x08\0\0\0\x01\0\x12\x01\x03\0\x01\0\0\0", 18) +
+                                          orientation + std::string(7, '\0')
+                                    : std::string("MM\0\x2A\0\0\0\x08\0\x01\x01\x12\0\x03\0\0\0\x01\0", 19) +
+                                          orientation + std::string(6, '\0');
     const std::string segment = std::string("Exif\0\0", 6) + tiff;
     const auto length = static_cast<char>(segment.size() + 2);
     return jpeg.substr(0, 2) + "\xFF\xE1" + std::string(1, '\0') + length + segment + jpeg.substr(2);
@@ -73,9 +73,8 @@ std::vector<int> by_cotter(const std::string& jpeg)
 {
     const auto picture = ui::decode(jpeg);
     REQUIRE(picture);
-    return blocks_of(picture->width, picture->height, [&](int x, int y) {
-        return picture->rgba[static_cast<std::size_t>(y * picture->width + x) * 4];
-    });
+    return blocks_of(picture->width, picture->height,
+                     [&](int x, int y) { return picture->rgba[static_cast<std::size_t>(y * picture->width + x) * 4]; });
 }
 
 } // namespace

@@ -135,9 +135,8 @@ void Rig::look_on(const Glass& glass)
 
 bool Rig::keyboard_is_at(const std::string& words) const
 {
-    return std::any_of(seen_.begin(), seen_.end(), [&](const ui::Seen& each) {
-        return each.target && each.has_keyboard && each.text == words;
-    });
+    return std::any_of(seen_.begin(), seen_.end(),
+                       [&](const ui::Seen& each) { return each.target && each.has_keyboard && each.text == words; });
 }
 
 void Rig::frame()
@@ -207,10 +206,7 @@ void Rig::key(ImGuiKey key)
     frame();
 }
 
-void Rig::tap(const std::string& words)
-{
-    tap_at(wanted(words));
-}
+void Rig::tap(const std::string& words) { tap_at(wanted(words)); }
 
 void Rig::tap_at(const ui::Seen& target)
 {

@@ -58,15 +58,15 @@ public:
     Rig& operator=(const Rig&) = delete;
 
     void frame();
-    double again_in() const { return again_in_; } // s after which the last frame wanted another by itself
-    void tap(const std::string& words);            // throws if it is not on the screen
-    void tap_at(const ui::Seen& target);           // where several have the same words
-    void hold(const std::string& words);           // a button that must be held
-    void drag(const std::string& words, float px); // presses on it, moves down by px, lets go
-    void type(const std::string& text); // on a keyboard, or by a scanner that types
-    void key(ImGuiKey key);                        // pressed and let go
+    double again_in() const { return again_in_; }        // s after which the last frame wanted another by itself
+    void tap(const std::string& words);                  // throws if it is not on the screen
+    void tap_at(const ui::Seen& target);                 // where several have the same words
+    void hold(const std::string& words);                 // a button that must be held
+    void drag(const std::string& words, float px);       // presses on it, moves down by px, lets go
+    void type(const std::string& text);                  // on a keyboard, or by a scanner that types
+    void key(ImGuiKey key);                              // pressed and let go
     bool keyboard_is_at(const std::string& words) const; // the frame that shows where it stands
-    bool shows(const std::string& words) const;    // a text that holds these words
+    bool shows(const std::string& words) const;          // a text that holds these words
     const ui::Seen* target(const std::string& words) const;
     const std::vector<ui::Seen>& seen() const { return seen_; }
     const ui::Theme& theme() const { return *theme_; }
@@ -74,7 +74,7 @@ public:
     const records::Book& book() const { return book_; }
     void look_on(const Glass& glass); // the same page on another glass, until the next
 
-    ui::Photos photos; // that can be taken along
+    ui::Photos photos;     // that can be taken along
     double ticks = 10;     // a second goes by with each tap
     rules::Instant now{0}; // the clock of the screens; a minute goes by with each tap
 

@@ -3,9 +3,9 @@
 
 #include "deepest_run.hpp"
 #include "drawn.hpp"
-#include "vocabulary.hpp"
 #include "own_book.hpp"
 #include "picture.hpp"
+#include "vocabulary.hpp"
 
 #include <doctest/doctest.h>
 
@@ -151,8 +151,7 @@ void keep_pictures(Rig& rig, const std::string& page)
         return;
     std::string name = std::to_string(1000 + ++number) + " " + page;
     std::replace(name.begin(), name.end(), '/', '-');
-    for (const auto& [ending, glass] :
-         std::initializer_list<std::pair<const char*, Glass>>{
+    for (const auto& [ending, glass] : std::initializer_list<std::pair<const char*, Glass>>{
              {"wide", {}},
              {"upright night", {800, 1280, 5.88, {true, 100, words::Language::english, false}}},
              {"polish large", {1280, 800, 5.88, {false, 150, words::Language::polish, false}}}}) {
@@ -472,16 +471,44 @@ void give_photos(Rig& rig)
 
 } // namespace
 
-TEST_CASE("the pages on which findings are cleared, and a tag is found, keep to the Cab's sizes, and no text is clipped")
+TEST_CASE(
+    "the pages on which findings are cleared, and a tag is found, keep to the Cab's sizes, and no text is clipped")
 {
     SampleBook sample;
     Rig rig{sample.store(), ui::Door::cab};
     give_photos(rig);
     walk(rig, ui::glove, "Cab",
-         {"Find a unit", "0", "2", "Find", "Back", "A unit has come", "Back", "I. Farrow (invented)", "EX-21", "Mark B",
-          pipe_name(sample), "hole 2", "Lift", "Back", "Check", "Report", "worn or loose", "Understood", "Leave it",
-          "Report", "Defect", "CL-02", "worn or loose", "p.jpg", "Another", "Without", "Report", "Call the yard",
-          "Breakdown", "something is not right", "Understood"});
+         {"Find a unit",
+          "0",
+          "2",
+          "Find",
+          "Back",
+          "A unit has come",
+          "Back",
+          "I. Farrow (invented)",
+          "EX-21",
+          "Mark B",
+          pipe_name(sample),
+          "hole 2",
+          "Lift",
+          "Back",
+          "Check",
+          "Report",
+          "worn or loose",
+          "Understood",
+          "Leave it",
+          "Report",
+          "Defect",
+          "CL-02",
+          "worn or loose",
+          "p.jpg",
+          "Another",
+          "Without",
+          "Report",
+          "Call the yard",
+          "Breakdown",
+          "something is not right",
+          "Understood"});
 }
 
 TEST_CASE("more of Site's pages keep to the sizes of a desk, and no text is clipped")
@@ -491,10 +518,38 @@ TEST_CASE("more of Site's pages keep to the sizes of a desk, and no text is clip
         Rig rig{sample.store(), ui::Door::site};
         give_photos(rig);
         walk(rig, ui::bare, "Site",
-             {"Stopped", "Lift the stop", "O. Hallam (invented)", "Back", "Back", "Photograph", "O. Hallam (invented)",
-              "p.jpg", "Take it", "Back", "Back", "Back", "People", "Briefing", "Back", "Back", "Ahead", "Clear",
-              "O. Hallam (invented)", "part renewed, like for like", "Back", "Back", "Back", "Back", "Laid", "Log a pipe",
-              "O. Hallam (invented)", "Chainage of its spigot end", "Leave it", "Leave it", "Back"});
+             {"Stopped",
+              "Lift the stop",
+              "O. Hallam (invented)",
+              "Back",
+              "Back",
+              "Photograph",
+              "O. Hallam (invented)",
+              "p.jpg",
+              "Take it",
+              "Back",
+              "Another",
+              "Back",
+              "Back",
+              "People",
+              "Briefing",
+              "Back",
+              "Back",
+              "Ahead",
+              "Clear",
+              "O. Hallam (invented)",
+              "part renewed, like for like",
+              "Back",
+              "Back",
+              "Back",
+              "Back",
+              "Laid",
+              "Log a pipe",
+              "O. Hallam (invented)",
+              "Chainage of its spigot end",
+              "Leave it",
+              "Leave it",
+              "Back"});
     }
     Rig rig{sample.store(), ui::Door::site};
     walk(rig, ui::bare, "Site, Record",
@@ -525,6 +580,85 @@ TEST_CASE("pages of a paper beside what is typed keep to the sizes of a desk, an
         if (each.target && each.text != "Back" && each.text != "More" && first.empty())
             first = each.text;
     walk(rig, ui::bare, "Compare", {first, "O. Hallam (invented)", "Not alike", "Understood"});
+}
+
+namespace {
+
+void type_and(Rig& rig, const std::string& typed, const char* button)
+{
+    rig.type(typed);
+    rig.frame();
+    rig.tap(button);
+}
+
+// As long as one of them is there it is pressed, and the page measured.
+void walk_while(Rig& rig, const ui::Hand& hand, const std::string& name, const std::vector<std::string>& any)
+{
+    for (int i = 0; i < 12; ++i) {
+        const auto next = std::find_if(any.begin(), any.end(), [&](const auto& each) { return rig.target(each); });
+        if (next == any.end())
+            return;
+        rig.tap(*next);
+        check_everywhere(rig, hand, name + ", " + *next);
+    }
+}
+
+} // namespace
+
+TEST_CASE("a unit that arrives, a call and its answer keep to the sizes of a desk, and no text is clipped")
+{
+    SampleBook sample;
+    {
+        Rig rig{sample.store(), ui::Door::site};
+        give_photos(rig);
+        rig.tap("Stopped");
+        walk(rig, ui::bare, "Arrival", {"Receive", "O. Hallam (invented)"});
+        type_and(rig, "1", "Go on");
+        walk(rig, ui::bare, "Arrival", {"Read it again", "Cannot be read"});
+        walk_while(rig, ui::bare, "Arrival",
+                   {"Missing", "Yes, seen", "p.jpg", "Take it", "Yes, that day", "In part", "Not to be used",
+                    "plate cannot be read", "Call for a swap", "Understood"});
+    }
+    Rig rig{sample.store(), ui::Door::yard};
+    walk(rig, ui::bare, "Answer",
+         {"Calls", "Answer", "K. Sefton (invented)", "another leaves the yard tomorrow", "Back"});
+}
+
+TEST_CASE("a pipe read with a tape by two keeps to the sizes of a desk, and no text is clipped")
+{
+    SampleBook sample;
+    Rig rig{sample.store(), ui::Door::site};
+    for (const char* each : {"Record", "Papers and data", "A pipe by tape", "O. Hallam (invented)"})
+        rig.tap(each);
+    type_and(rig, "A pipe (invented)", "Go on");
+    type_and(rig, "1835", "Next"); // 584 across
+    check_everywhere(rig, ui::bare, "tape, none may be");
+    rig.tap("None");
+    for (const char* reading : {"450", "67", "2600"})
+        type_and(rig, reading, "Next");
+    rig.tap("None");
+    check_everywhere(rig, ui::bare, "tape, what it comes to");
+    walk(rig, ui::bare, "tape", {"Sign it", "B. Oakes (invented)", "Back", "Understood"});
+}
+
+TEST_CASE("what the Cab explains, and what could not be done, keep to the Cab's sizes, and no text is clipped")
+{
+    SampleBook sample;
+    Rig rig{sample.store(), ui::Door::cab};
+    walk(rig, ui::glove, "Cab, explained",
+         {"I. Farrow (invented)", "EX-21", "At none of them", pipe_name(sample), "hole 2"});
+    for (const char* each : {"Plan", "Confirm", "Tell", "Swap"})
+        if (rig.target(each)) {
+            rig.tap(each);
+            check_everywhere(rig, ui::glove, std::string{"explained, "} + each);
+            rig.tap("Back");
+        }
+    rig.photos.bytes = [](const std::string&) -> std::optional<std::string> { throw std::runtime_error{"CL-02"}; };
+    rig.photos.found = [] { return std::vector<std::string>{"/stick/p.jpg"}; };
+    for (const char* each : {"Report", "Knock", "CL-02", "dropped or fell over", "p.jpg"})
+        rig.tap(each);
+    CHECK(rig.shows("That could not be done"));
+    check_everywhere(rig, ui::glove, "could not be done");
 }
 
 TEST_CASE("no label of the due board lies on another")

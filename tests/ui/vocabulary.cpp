@@ -35,7 +35,10 @@ void add(Vocabulary& all, const std::string& text)
 }
 
 // What a person has written: a value of a choice has small letters alone, and is translated.
-bool is_written(const std::string& text) { return text.find_first_of("ABCDEFGHIJKLMNOPQRSTUVWXYZ ") != std::string::npos; }
+bool is_written(const std::string& text)
+{
+    return text.find_first_of("ABCDEFGHIJKLMNOPQRSTUVWXYZ ") != std::string::npos;
+}
 
 void add_values(Vocabulary& all, const records::Json& json)
 {

@@ -128,8 +128,7 @@ TEST_CASE("a unit with a caution is drawn with it, and does not do as it stands"
                     y = text.y;
             const ui::Seen* nearest = nullptr;
             for (const auto& text : seen)
-                if (text.target && text.text == "Draw" &&
-                    (!nearest || std::abs(text.y - y) < std::abs(nearest->y - y)))
+                if (text.target && text.text == "Draw" && (!nearest || std::abs(text.y - y) < std::abs(nearest->y - y)))
                     nearest = &text;
             REQUIRE(nearest);
             rig.tap_at(*nearest);
