@@ -23,7 +23,23 @@ bool has_signed(const Json& plan, const std::string& person)
     });
 }
 
+std::vector<Json> plans_in_force(const Outside& outside)
+{
+    const rules::Day today = outside.hand("").day;
+    auto plans = desk::plans_for(outside.book, desk::current_site(outside.book), today);
+    std::erase_if(plans, [&](const Json& each) { return !desk::is_in_force(each, today); });
+    return plans;
+}
+
 } // namespace
+
+std::optional<Json> plan_to_sign(const Outside& outside, const std::string& person)
+{
+    for (const Json& each : plans_in_force(outside))
+        if (!has_signed(each, person))
+            return each;
+    return std::nullopt;
+}
 
 void sign_briefing(const Outside& outside, const Json& plan, const std::string& person)
 {
@@ -58,8 +74,7 @@ void BriefingPage::look()
         return;
     looked_of_ = of;
     const auto& book = outside_.book;
-    plans_ = desk::plans_for(book, desk::current_site(book), outside_.hand("").day);
-    std::erase_if(plans_, [&](const Json& each) { return !desk::is_in_force(each, outside_.hand("").day); });
+    plans_ = plans_in_force(outside_);
     lines_.clear();
     people_.clear();
     if (plans_.empty()) {

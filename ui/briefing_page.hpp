@@ -5,6 +5,7 @@
 #include "outside.hpp"
 #include "read_page.hpp"
 
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -12,6 +13,9 @@ namespace cotter::ui {
 
 // A person signs that he was briefed on the issue that the plan has now.
 void sign_briefing(const Outside& outside, const records::Json& plan, const std::string& person);
+
+// The first plan in force today whose issue the person has not signed; of several each has its own briefing.
+std::optional<records::Json> plan_to_sign(const Outside& outside, const std::string& person);
 
 class BriefingPage {
 public:

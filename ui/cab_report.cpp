@@ -9,7 +9,6 @@
 #include "card_facts.hpp"
 #include "finding_words.hpp"
 #include "outlook.hpp"
-#include "plan_in_force.hpp"
 
 #include <array>
 
@@ -76,13 +75,12 @@ void Cab::explain(Sheet& sheet)
 void Cab::briefing(Sheet& sheet)
 {
     const std::string person = explained_->about;
-    const auto plans = desk::plans_for(outside_.book, desk::current_site(outside_.book), outside_.hand("").day);
-    if (plans.empty())
+    const auto plan = plan_to_sign(outside_, person);
+    if (!plan)
         return go(Page::clears);
-    const Json& plan = plans.front();
     const auto pressed =
         ask(sheet, {say("{}: were you briefed on {}, issue {}?", desk::shown_name(outside_.book, person),
-                        plan.value("id", ""), plan.value("issue", 0)),
+                        plan->value("id", ""), plan->value("issue", 0)),
                     "Read out by the supervisor, and understood. Each signs for himself.",
                     {{"I was briefed", "signed by this person alone", figures::Sign::to_do}},
                     false,
@@ -91,7 +89,7 @@ void Cab::briefing(Sheet& sheet)
         return;
     go(Page::sheet);
     if (*pressed == 0)
-        sign_briefing(outside_, plan, person);
+        sign_briefing(outside_, *plan, person);
 }
 
 void Cab::report(Sheet& sheet)

@@ -52,6 +52,8 @@ std::optional<std::size_t> ways_out_of(Sheet& sheet, const PadPlace& place, cons
             pressed = i;
         x += w + glove.gap;
     }
+    if (goes_back() && !words.empty() && (words.front() == "Back" || words.front() == "Leave it"))
+        return 0;
     return pressed;
 }
 

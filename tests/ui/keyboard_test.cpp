@@ -104,3 +104,18 @@ TEST_CASE("a thrown list wants frames until it comes to rest")
     CHECK(frames > 10);
     CHECK(frames < 1000);
 }
+
+TEST_CASE("Escape goes back from a list, a choice and a pad")
+{
+    tests::SampleBook sample;
+    Rig rig{sample.store(), ui::Door::yard};
+    for (const char* each : {"Orders", "Find"}) {
+        rig.tap(each);
+        CHECK_FALSE(rig.shows("Units, papers, settings"));
+        rig.key(ImGuiKey_Escape);
+        CHECK(rig.shows("Units, papers, settings"));
+    }
+    rig.tap("Examined");
+    rig.key(ImGuiKey_Escape);
+    CHECK(rig.shows("Units, papers, settings"));
+}
