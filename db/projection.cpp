@@ -175,10 +175,29 @@ std::vector<Fact> Projection::facts(const std::string& kind) const
 
 std::vector<Fact> Projection::facts_about(const std::string& kind, const std::string& about) const
 {
-    const auto query = statements_.use("SELECT f.kind, f.key, f.open, f.at, f.heads, f.doc FROM fact_about a "
-                                       "JOIN fact f USING (kind, key) WHERE a.about = ? AND a.kind = ? ORDER BY f.key");
+    // CROSS keeps the order: first what it is about, else every fact of the kind is read.
+    const auto query =
+        statements_.use("SELECT f.kind, f.key, f.open, f.at, f.heads, f.doc FROM fact_about a "
+                        "CROSS JOIN fact f USING (kind, key) WHERE a.about = ? AND a.kind = ? ORDER BY a.key");
     query->bind(1, about);
     query->bind(2, kind);
+    return read_facts(*query);
+}
+
+std::vector<Fact> Projection::open_facts(const std::string& kind) const
+{
+    const auto query =
+        statements_.use("SELECT kind, key, open, at, heads, doc FROM fact WHERE kind = ? AND open ORDER BY key");
+    query->bind(1, kind);
+    return read_facts(*query);
+}
+
+std::vector<Fact> Projection::facts_since(const std::string& kind, std::int64_t first) const
+{
+    const auto query =
+        statements_.use("SELECT kind, key, open, at, heads, doc FROM fact WHERE kind = ? AND at >= ? ORDER BY key");
+    query->bind(1, kind);
+    query->bind(2, first);
     return read_facts(*query);
 }
 

@@ -32,6 +32,9 @@ public:
     std::vector<records::Fact> facts(const std::string& kind) const;
     std::vector<records::Fact> facts_about(const std::string& kind, const std::string& about) const;
     std::vector<std::string> heads(const records::FactKey& key) const;
+    std::vector<records::Fact> open_facts(const std::string& kind) const;
+    std::vector<records::Fact> facts_since(const std::string& kind,
+                                           std::int64_t first) const; // first: seconds since 1970
     std::vector<std::string> keys(const std::string& kind) const;
     std::size_t units_with_tag(const std::string& tag) const;
 

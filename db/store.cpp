@@ -219,6 +219,16 @@ std::vector<records::Fact> Store::facts_about(const std::string& kind, const std
     return reading([&] { return projection_.facts_about(kind, about); });
 }
 
+std::vector<records::Fact> Store::open_facts(const std::string& kind) const
+{
+    return reading([&] { return projection_.open_facts(kind); });
+}
+
+std::vector<records::Fact> Store::facts_since(const std::string& kind, rules::Instant first) const
+{
+    return reading([&] { return projection_.facts_since(kind, first.count()); });
+}
+
 std::vector<std::string> Store::keys(const std::string& kind) const
 {
     return reading([&] { return projection_.keys(kind); });

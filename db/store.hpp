@@ -76,6 +76,8 @@ public:
     std::optional<records::Fact> fact(const std::string& kind, const std::string& key) const override;
     std::vector<records::Fact> facts(const std::string& kind) const override;
     std::vector<records::Fact> facts_about(const std::string& kind, const std::string& about) const override;
+    std::vector<records::Fact> open_facts(const std::string& kind) const override;
+    std::vector<records::Fact> facts_since(const std::string& kind, rules::Instant first) const override;
     std::vector<std::string> keys(const std::string& kind) const override;
     std::size_t units_with_tag(const std::string& tag) const override;
     std::optional<std::string> private_value(const std::string& subject, const std::string& field) const override;

@@ -55,6 +55,10 @@ public:
     virtual std::vector<Fact> facts(const std::string& kind) const = 0;
     virtual std::vector<Fact> facts_about(const std::string& kind, const std::string& about) const = 0;
 
+    // Those still asked for after their day; those whose newest record is not older than an instant.
+    virtual std::vector<Fact> open_facts(const std::string& kind) const;
+    virtual std::vector<Fact> facts_since(const std::string& kind, rules::Instant first) const;
+
     // Keys of a kind's facts in order, without reading them; and how many units have a tag.
     virtual std::vector<std::string> keys(const std::string& kind) const;
     virtual std::size_t units_with_tag(const std::string& tag) const;

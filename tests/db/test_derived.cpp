@@ -6,6 +6,7 @@
 #include <doctest/doctest.h>
 
 #include <algorithm>
+#include <chrono>
 #include <random>
 
 using namespace cotter;
@@ -249,6 +250,60 @@ TEST_CASE("the same fact twice in one transaction is in order, not disputed")
     store->append({pipe("sk-450", 690), pipe("sk-450", 650, 60)});
     CHECK(store->fact("pipe", "sk-450")->doc.at("stated_kg") == 650);
     CHECK_FALSE(store->fact("pipe", "sk-450")->doc.contains("disputed"));
+}
+
+namespace {
+
+template <class What> double quickest_ms(const What& what)
+{
+    using Clock = std::chrono::steady_clock;
+    double best = 1e9;
+    for (int i = 0; i < 5; ++i) {
+        const auto began = Clock::now();
+        what();
+        best = std::min(best, std::chrono::duration<double, std::milli>(Clock::now() - began).count());
+    }
+    return best;
+}
+
+std::string keys_of(const std::vector<records::Fact>& facts)
+{
+    std::string all;
+    for (const auto& each : facts)
+        all += each.key.key + " ";
+    return all;
+}
+
+} // namespace
+
+TEST_CASE("facts about one thing are found without reading all of their kind")
+{
+    const Scratch scratch;
+    const auto store = make_book(scratch.book());
+    std::vector<Entry> stops;
+    for (int i = 0; i < 1500; ++i)
+        stops.push_back(entry("stop_called", "unit-" + std::to_string(i), {{"why", "Jaw looks bent"}}, 60 + i));
+    store->append(std::move(stops));
+    REQUIRE(store->facts_about("stop", "unit-700").size() == 1);
+    const double all = quickest_ms([&] { CHECK(store->facts("stop").size() == 1500); });
+    const double one = quickest_ms([&] { CHECK(store->facts_about("stop", "unit-700").size() == 1); });
+    CHECK(one * 40 < all);
+}
+
+TEST_CASE("open facts, and those since an instant, are those of all that are so")
+{
+    const Scratch scratch;
+    const auto store = make_book(scratch.book());
+    write_a_lot(*store);
+    for (const char* kind : {"stop", "call", "lift", "check", "pipe", "unit"}) {
+        CAPTURE(kind);
+        CHECK(keys_of(store->open_facts(kind)) == keys_of(store->Book::open_facts(kind)));
+        for (const int after : {0, 1000, 2000, 7000, 7240, 7400})
+            CHECK(keys_of(store->facts_since(kind, morning + rules::Instant{after})) ==
+                  keys_of(store->Book::facts_since(kind, morning + rules::Instant{after})));
+    }
+    CHECK(keys_of(store->facts_since("pipe", morning + rules::Instant{7000})) == "sk-450 "); // the other is void
+    CHECK_FALSE(store->open_facts("stop").empty());
 }
 
 TEST_SUITE_END();
