@@ -63,7 +63,7 @@ std::string DuePage::part_of(const desk::BoardRow& row, By by) const
 void DuePage::look(bool narrow)
 {
     const std::string of = looked_at(outside_) + (narrow ? " | " : " ") + std::to_string(static_cast<int>(by_)) +
-                           only_ + std::to_string(fleet_.known());
+                           only_ + std::to_string(fleet_.steps().done());
     if (of == looked_of_)
         return;
     looked_of_ = of;
@@ -179,8 +179,7 @@ bool DuePage::head(Sheet& sheet)
     double x = narrow ? gap : sheet.width() - n * (button_mm + gap);
     const double y = narrow ? head_mm : 1.5, room = narrow ? sheet.width() - 8 : x - 8;
     const std::string what = by_ == By::everything ? say("What falls due when") : words::in_language(only_);
-    std::string count = (fleet_.is_stopped() ? say("Read: {} of {} units", fleet_.known(), fleet_.count()) + " \u00b7 "
-                                             : std::string{}) +
+    std::string count = (fleet_.steps().is_stopped() ? said_of(fleet_.steps()) + " \u00b7 " : std::string{}) +
                         say_many(lines_.size(), "{} unit", "{} units") + " \u00b7 " + say("may not lift: {}", stops_);
     if (view_ == View::calendar) // which shows neither
         count += " \u00b7 " + say("out of date: {}", out_of_date_) +
@@ -231,10 +230,10 @@ void DuePage::draw_view(Sheet& sheet, const Box& paper)
 // A great fleet takes its time; what is known so far can be shown.
 void DuePage::draw_reading(Sheet& sheet, const Box& paper)
 {
-    const std::string said = say("Read: {} of {} units", fleet_.known(), fleet_.count());
+    const std::string said = said_of(fleet_.steps());
     sheet.wrapped({14, paper.y + 12, sheet.width() - 20, 0}, Letter::text, said, 2);
     if (sheet.button("Stop reading", {14, paper.y + 30, 60, at_desk().target + 2}))
-        fleet_.stop();
+        fleet_.steps().stop();
 }
 
 void DuePage::draw(Sheet& sheet, double bottom)

@@ -91,28 +91,46 @@ bool FindUnit::is_asked_for(const std::string& tag) const
     return is_digits(asked_) ? has_digits(tag, plain(asked_)) : plain(tag).starts_with(plain(asked_));
 }
 
-// The same one first.
-void FindUnit::look()
+void FindUnit::look_at(const std::string& unit)
 {
-    const std::string of = looked_at(outside_) + asked_;
-    if (of == looked_of_)
+    const std::string tag = desk::doc(outside_.book, "unit", unit).value("tag", unit);
+    if (!is_asked_for(tag))
         return;
-    looked_of_ = of;
-    lines_.clear();
-    const std::string wanted = plain(asked_);
-    auto rows = desk::board(outside_.book, outside_.now(), outside_.hand("").day);
-    std::stable_partition(rows.begin(), rows.end(),
-                          [&](const desk::BoardRow& each) { return plain(each.tag) == wanted; });
+    const bool same = plain(tag) == plain(asked_);
+    found_.insert(same ? found_.begin() + static_cast<std::ptrdiff_t>(same_++) : found_.end(), unit);
+}
+
+void FindUnit::add_units()
+{
     constexpr std::size_t enough = 20;
-    std::size_t found = 0;
-    for (const desk::BoardRow& each : rows)
-        if (is_asked_for(each.tag) && found++ < enough)
-            add_unit(each);
-    if (lines_.empty())
+    for (std::size_t i = 0; i < found_.size() && i < enough; ++i)
+        add_unit(desk::board_row(outside_.book, found_[i], outside_.now(), outside_.hand("").day));
+    if (found_.size() > enough)
+        lines_.push_back({true, std::nullopt, say("{} more. Give more of the tag.", found_.size() - enough), ""});
+    if (found_.empty())
         lines_.push_back(
             {false, std::nullopt,
              say(is_digits(asked_) ? "No tag in this book has {}" : "No tag in this book begins with {}", asked_),
              "Read the plate again, or record the unit before anything hangs on it."});
+}
+
+void FindUnit::begin()
+{
+    units_ = outside_.book.keys("unit");
+    steps_.begin(units_.size());
+    found_.clear();
+    lines_.clear();
+    same_ = 0;
+}
+
+void FindUnit::look()
+{
+    const std::string of = looked_at(outside_) + asked_;
+    if (std::exchange(looked_of_, of) != of)
+        begin();
+    steps_.work_on(outside_, [&](std::size_t i) { look_at(units_[i]); });
+    if (!steps_.is_working() && lines_.empty())
+        add_units();
 }
 
 void FindUnit::type(Sheet& sheet)
@@ -134,7 +152,12 @@ void FindUnit::draw(Sheet& sheet)
     if (asks_)
         return type(sheet);
     look();
-    const auto pressed = reading_.draw(sheet, say("Tag {}", asked_), lines_, {"Back"});
+    std::vector<std::string> buttons{"Back"};
+    if (const char* button = steps_.button(); *button)
+        buttons.insert(buttons.begin(), button);
+    const auto pressed =
+        reading_.draw(sheet, *steps_.button() ? said_of(steps_) : say("Tag {}", asked_), lines_, buttons);
+    steps_.press(pressed.button);
     if (pressed.button == "Back")
         is_open_ = false;
     ui::draw(sheet, title_block(outside_, "READ ONLY", ""));

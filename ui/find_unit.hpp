@@ -4,6 +4,7 @@
 // touch the digits of its tag.
 
 #include "board.hpp"
+#include "in_steps.hpp"
 #include "number_pad.hpp"
 #include "outside.hpp"
 #include "read_page.hpp"
@@ -25,7 +26,10 @@ public:
     void draw(Sheet& sheet);
 
 private:
-    void look();
+    void begin();
+    void look(); // a part of a great fleet each frame
+    void look_at(const std::string& unit);
+    void add_units();
     void type(Sheet& sheet);
     bool is_asked_for(const std::string& tag) const;
     void add_unit(const desk::BoardRow& row);
@@ -35,6 +39,9 @@ private:
     double typed_at_ = 0; // ticks; what is old is no tag
     bool is_open_ = false, asks_ = false;
     NumberPad pad_;
+    std::vector<std::string> units_, found_; // of this book; those asked for, the very same tag first
+    std::size_t same_ = 0;                   // how many of them have the very same
+    InSteps steps_;
     std::vector<ReadLine> lines_;
     ReadPage reading_;
 };

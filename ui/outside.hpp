@@ -49,6 +49,9 @@ struct Outside {
 
 // What a page was worked out from: the newest record, the minute, the language. Another one, and it is worked out anew.
 std::string looked_at(const Outside& outside);
+// Of so many units: those of a great fleet wait for the next record, day or language; a page says since when they
+// stand.
+std::string looked_at(const Outside& outside, std::size_t units);
 
 // Chosen from now on, and kept for the next start.
 void choose_looks(const Outside& outside, const Looks& looks);

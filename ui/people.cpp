@@ -2,6 +2,7 @@
 
 #include "entitled.hpp"
 #include "kinds.hpp"
+#include "register.hpp"
 
 #include <algorithm>
 

@@ -96,7 +96,7 @@ void Site::add_site()
 
 void Site::look_at_stopped()
 {
-    const std::string of = looked_at(outside_) + std::to_string(fleet_.known());
+    const std::string of = looked_at(outside_) + std::to_string(fleet_.steps().done());
     if (of == stopped_of_)
         return;
     stopped_of_ = of;
@@ -106,9 +106,8 @@ void Site::look_at_stopped()
     add_device();
     add_site();
     add_units();
-    if (fleet_.is_stopped())
-        stopped_.push_back({false, figures::Sign::warning, say("Read: {} of {} units", fleet_.known(), fleet_.count()),
-                            "The rest is not known here"});
+    if (fleet_.steps().is_stopped())
+        stopped_.push_back({false, figures::Sign::warning, said_of(fleet_.steps()), "The rest is not known here"});
     if (stopped_.empty())
         stopped_.push_back({false, std::nullopt, "Nothing is stopped now", ""});
 }
@@ -118,7 +117,7 @@ void Site::stopped(Sheet& sheet)
     if (fleet_.all_are_read())
         look_at_stopped();
     else
-        stopped_ = {{false, figures::Sign::to_do, say("Read: {} of {} units", fleet_.known(), fleet_.count()), ""}};
+        stopped_ = {{false, figures::Sign::to_do, said_of(fleet_.steps()), ""}};
     const auto opened = reading_.list(sheet, stopped_, begin_page(sheet, "Stopped now, and why", all_buttons));
     if (opened && notices_.contains(*opened)) {
         notice_ = notices_.at(*opened);

@@ -84,26 +84,26 @@ void Yard::list(Sheet& sheet, const Box& area)
 {
     constexpr double at_once = 300, a_frame = 2; // ms
     rows_.look();
-    rows_.work(rows_.known() == 0 ? at_once : a_frame);
+    rows_.work(rows_.steps().done() == 0 ? at_once : a_frame);
     const double line_mm = height_of_line(sheet);
-    touch_scroll(scroll_, sheet, area, sheet.theme().px(line_mm * static_cast<double>(rows_.count()) - area.h));
+    touch_scroll(scroll_, sheet, area, sheet.theme().px(line_mm * static_cast<double>(rows_.steps().count()) - area.h));
     const double top = area.y - static_cast<double>(scroll_.at) / sheet.theme().px_per_mm();
     const auto first = static_cast<std::size_t>(std::max(0.0, (area.y - top) / line_mm));
-    for (std::size_t i = first; i < rows_.count(); ++i) {
+    for (std::size_t i = first; i < rows_.steps().count(); ++i) {
         const double y = top + line_mm * static_cast<double>(i);
         if (y > area.y + area.h)
             break;
         draw_line(sheet, rows_.row(i), outside_.book, y);
     }
-    if (rows_.count() == 0)
+    if (rows_.steps().count() == 0)
         sheet.wrapped({14, area.y + 12, sheet.width() - 20, 0}, Letter::text,
                       "No unit is in the book yet. Write down a site and a unit first: Record, Papers and data.", 3);
 }
 
 std::string Yard::heading() const
 {
-    if (rows_.is_working() || rows_.is_stopped())
-        return say("Read: {} of {} units", rows_.known(), rows_.count());
+    if (*rows_.steps().button())
+        return said_of(rows_.steps());
     if (rows_.as_of().count() / 60 == outside_.now().count() / 60)
         return say("Units, papers, settings");
     const std::string zone = desk::zone_of(outside_.book, desk::current_site(outside_.book));
@@ -132,10 +132,8 @@ bool Yard::draw(Sheet& sheet)
     if (draw_page(sheet))
         return true;
     std::vector<std::string> buttons{"Orders", "Calls", "Examined", "Returned", "Record", "Find", "This day", "Leave"};
-    if (rows_.is_working())
-        buttons.insert(buttons.begin(), "Stop reading");
-    if (rows_.is_stopped())
-        buttons.insert(buttons.begin(), "Read on");
+    if (const char* button = rows_.steps().button(); *button)
+        buttons.insert(buttons.begin(), button);
     const Box area = begin_page(sheet, heading(), buttons);
     sheet.clip(area);
     list(sheet, area);
@@ -144,7 +142,7 @@ bool Yard::draw(Sheet& sheet)
     if (pressed == "Find" && outside_.find)
         outside_.find();
     if (pressed == "Orders")
-        orders_.emplace(outside_);
+        orders_.emplace(outside_, rows_);
     if (pressed == "Calls")
         calls_.emplace(outside_);
     if (pressed == "Examined")
@@ -153,10 +151,7 @@ bool Yard::draw(Sheet& sheet)
         record_.emplace(outside_, "returned");
     if (pressed == "Record")
         record_.emplace(outside_, "");
-    if (pressed == "Stop reading")
-        rows_.stop();
-    if (pressed == "Read on")
-        rows_.go_on();
+    rows_.steps().press(pressed);
     shows_today_ = pressed == "This day";
     ui::draw(sheet, title_block(outside_, "DESK", ""));
     return pressed != "Leave";

@@ -95,13 +95,18 @@ bool BoardRow::stopped() const
                        [](const Finding& each) { return weight(each.code) == Weight::stop; });
 }
 
-std::vector<BoardRow> board(const Book& book, Instant now, Day day)
+std::vector<BoardRow> board_of(const Book& book, const std::vector<std::string>& units, Instant now, Day day)
 {
     std::vector<BoardRow> rows;
-    for (const auto& fact : book.facts("unit"))
-        rows.push_back(board_row(book, fact.key.key, now, day));
+    for (const std::string& each : units)
+        rows.push_back(board_row(book, each, now, day));
     std::sort(rows.begin(), rows.end(), comes_before);
     return rows;
+}
+
+std::vector<BoardRow> board(const Book& book, Instant now, Day day)
+{
+    return board_of(book, book.keys("unit"), now, day);
 }
 
 Json to_json(const BoardRow& row)

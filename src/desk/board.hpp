@@ -28,7 +28,9 @@ struct BoardRow {
 BoardRow board_row(const Book& book, const std::string& unit, rules::Instant now, rules::Day day);
 bool comes_before(const BoardRow& a, const BoardRow& b); // on the board
 
-// By latest date, those without one first, then by label.
+// By latest date, those without one first, then by label: of some units, of all.
+std::vector<BoardRow> board_of(const Book& book, const std::vector<std::string>& units, rules::Instant now,
+                               rules::Day day);
 std::vector<BoardRow> board(const Book& book, rules::Instant now, rules::Day day);
 
 // The JSON of one row, as `cotter board` prints it.

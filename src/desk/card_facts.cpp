@@ -78,8 +78,11 @@ std::vector<records::Fact> done_this_shift(const Book& book)
 {
     const Json shift = open_shift(book, current_site(book));
     std::vector<records::Fact> done;
-    for (auto& lift : book.facts("lift"))
-        if (!shift.empty() && lift.doc.value("lift_done_at", std::int64_t{-1}) >= shift.value("start", std::int64_t{0}))
+    if (shift.empty())
+        return done;
+    const auto start = shift.value("start", std::int64_t{0});
+    for (auto& lift : book.facts_since("lift", Instant{start}))
+        if (lift.doc.value("lift_done_at", std::int64_t{-1}) >= start)
             done.push_back(std::move(lift));
     return done;
 }

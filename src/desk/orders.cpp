@@ -1,6 +1,5 @@
 #include "orders.hpp"
 
-#include "board.hpp"
 #include "clock.hpp"
 #include "lift_question.hpp"
 #include "question_items.hpp"
@@ -84,16 +83,20 @@ std::optional<Reason> headplate_for(const Book& book, const Order& order, const 
     return Reason{"", "Headplate {} is {}; the order's hitch takes {}", {label, pattern, order.hitch}};
 }
 
-OrderUnit ask(const Book& book, const Order& order, const BoardRow& row, Instant now, Day today)
+} // namespace
+
+OrderUnit unit_for(const Book& book, const Order& order, const std::string& unit, Instant now, Day today)
 {
-    OrderUnit asked{row.unit,
-                    row.label,
-                    row.model,
-                    row.setting,
-                    question_of(book, order, row.unit, now, today),
+    OrderUnit asked{unit,
+                    label_of(book, unit),
+                    shown_name(book, doc(book, "unit", unit).value("model", "")),
+                    "",
+                    question_of(book, order, unit, now, today),
                     {},
                     {},
-                    headplate_for(book, order, row.unit)};
+                    headplate_for(book, order, unit)};
+    const Standing standing = standing_of(asked.question.setting_records);
+    asked.setting = standing.disputed ? "disputed" : standing.state.value_or("");
     for (Finding& each : decide(asked.question).findings)
         if (weight(each.code) == Weight::stop)
             asked.stops.push_back(std::move(each));
@@ -101,8 +104,6 @@ OrderUnit ask(const Book& book, const Order& order, const BoardRow& row, Instant
             asked.cautions.push_back(std::move(each));
     return asked;
 }
-
-} // namespace
 
 std::vector<Order> orders(const Book& book)
 {
@@ -115,18 +116,34 @@ std::vector<Order> orders(const Book& book)
     return all;
 }
 
-std::vector<OrderUnit> units_for(const Book& book, const Order& order, Instant now, Day today)
+std::vector<std::string> attachments(const Book& book)
 {
-    std::vector<OrderUnit> all;
-    for (const BoardRow& row : board(book, now, today))
-        if (row.kind == "attachment" && !row.scrapped())
-            all.push_back(ask(book, order, row, now, today));
+    std::vector<std::string> units = book.keys("unit");
+    units.erase(std::remove_if(units.begin(), units.end(),
+                               [&](const std::string& each) {
+                                   return doc(book, "unit", each).value("role", "") != "attachment" ||
+                                          doc(book, "whereabouts", each).value("scrapped", false);
+                               }),
+                units.end());
+    return units;
+}
+
+void best_first(std::vector<OrderUnit>& all, const Order& order)
+{
     std::stable_sort(all.begin(), all.end(), [](const OrderUnit& a, const OrderUnit& b) {
         return std::pair{a.still_to_do(), a.cautions.size()} < std::pair{b.still_to_do(), b.cautions.size()};
     });
     std::stable_partition(all.begin(), all.end(), [&](const OrderUnit& each) {
         return std::find(order.units.begin(), order.units.end(), each.unit) != order.units.end();
     });
+}
+
+std::vector<OrderUnit> units_for(const Book& book, const Order& order, Instant now, Day today)
+{
+    std::vector<OrderUnit> all;
+    for (const std::string& each : attachments(book))
+        all.push_back(unit_for(book, order, each, now, today));
+    best_first(all, order);
     return all;
 }
 
@@ -194,10 +211,9 @@ struct Fleet {
 
 } // namespace
 
-std::vector<Week> weeks_ahead(const Book& book, Instant now, Day today, int count)
+std::vector<Week> weeks_ahead(const Book& book, const std::vector<BoardRow>& rows, Day today, int count)
 {
     const std::vector<Order> wanted = orders(book);
-    const std::vector<BoardRow> rows = board(book, now, today);
     const Fleet fleet{book, wanted, rows};
     const auto is_in_date = [](const BoardRow& row, Day sunday) {
         return row.kind == "attachment" && !row.scrapped() && row.latest && sunday <= *row.latest;

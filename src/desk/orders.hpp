@@ -2,6 +2,7 @@
 
 // Orders of the hire desk: which units would do, what must be done before the wagon leaves, which weeks are short.
 
+#include "board.hpp"
 #include "reason.hpp"
 #include "register.hpp"
 
@@ -39,8 +40,11 @@ struct Order {
 // By first day of use, those without one last.
 std::vector<Order> orders(const Book& book);
 
-// Every attachment that is not scrapped: the order's chosen ones, then those that would do, then by how much is still
-// to do.
+// Every attachment that is not scrapped, by id.
+std::vector<std::string> attachments(const Book& book);
+OrderUnit unit_for(const Book& book, const Order& order, const std::string& unit, rules::Instant now, rules::Day today);
+// The order's chosen ones, then those that would do, then by how much is still to do.
+void best_first(std::vector<OrderUnit>& units, const Order& order);
 std::vector<OrderUnit> units_for(const Book& book, const Order& order, rules::Instant now, rules::Day today);
 
 std::vector<PipeNeeds> needs_of(const Book& book, const Order& order, const std::string& model);
@@ -66,6 +70,7 @@ struct Week {
                std::any_of(models.begin(), models.end(), [](const auto& m) { return m.is_short(); });
     }
 };
-std::vector<Week> weeks_ahead(const Book& book, rules::Instant now, rules::Day today, int count);
+// With the board's rows, of the whole fleet.
+std::vector<Week> weeks_ahead(const Book& book, const std::vector<BoardRow>& rows, rules::Day today, int count);
 
 } // namespace cotter::desk

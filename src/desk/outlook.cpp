@@ -52,7 +52,7 @@ std::string what_of(const Book& book, const Json& check, const Json& answer)
 
 void add_answers(const Book& book, Day today, const std::string& zone, std::vector<OpenDefect>& open)
 {
-    for (const auto& check : book.facts("check")) {
+    for (const auto& check : book.open_facts("check")) {
         const Day day = local_day(Instant{check.doc.value("at", std::int64_t{0})}, zone);
         const Json answers = check.doc.value("answers", Json::array());
         for (const Json& each : answers)
@@ -81,13 +81,24 @@ void add_reported(const Book& book, Day today, std::vector<OpenDefect>& open)
     }
 }
 
+std::vector<std::string> units_at(const Book& book, const std::string& site)
+{
+    std::vector<std::string> units = book.keys("unit");
+    units.erase(std::remove_if(units.begin(), units.end(),
+                               [&](const std::string& each) {
+                                   return doc(book, "whereabouts", each).value("at_site", "") != site;
+                               }),
+                units.end());
+    return units;
+}
+
 } // namespace
 
 std::vector<Change> changes_ahead(const Book& book, const std::string& site, Instant now, Day today, int days)
 {
     Changes changes{today, days};
-    for (const BoardRow& row : board(book, now, today))
-        if (row.place == site && !row.scrapped())
+    for (const BoardRow& row : board_of(book, units_at(book, site), now, today))
+        if (!row.scrapped())
             changes.add(row.latest, row.label, "last day of use");
     for (const auto& person : book.facts("person"))
         if (person.doc.value("admission", Json::object()).value("site", "") == site)
@@ -130,15 +141,16 @@ std::vector<DayCount> lifts_per_day(const Book& book, Day today, int days)
             std::find_if(counts.begin(), counts.end(), [&](const DayCount& each) { return each.day == day; });
         return found == counts.end() ? nullptr : &*found;
     };
-    for (const auto& lift : book.facts("lift")) {
+    const std::string zone = zone_of(book, current_site(book));
+    const Instant first = local_instant(today - date::days{days - 1}, 0, zone);
+    for (const auto& lift : book.facts_since("lift", first)) {
         DayCount* found = of(day_in(lift.doc, "day"));
         if (!found)
             continue;
         found->lifts += lift.doc.contains("lift_done_at") ? 1 : 0;
         found->stops += lift.doc.value("outcome", "") == "do_not_lift" ? 1 : 0;
     }
-    const std::string zone = zone_of(book, current_site(book));
-    for (const auto& stop : book.facts("stop"))
+    for (const auto& stop : book.facts_since("stop", first))
         if (DayCount* found = of(local_day(Instant{stop.doc.value("at", std::int64_t{0})}, zone)))
             ++found->stops;
     return counts;

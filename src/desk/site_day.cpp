@@ -172,20 +172,19 @@ void add_units(const Book& book, SiteDay& day, const std::string& zone)
 {
     std::set<std::string> here;
     Ids machine_ids;
-    for (const auto& fact : book.facts("unit"))
-        if (is_here(book, fact.key.key, day.site)) {
-            here.insert(fact.key.key);
-            if (role_of(book, fact.key.key) == "machine")
-                machine_ids.push_back(fact.key.key);
+    for (const std::string& unit : book.keys("unit"))
+        if (is_here(book, unit, day.site)) {
+            here.insert(unit);
+            if (role_of(book, unit) == "machine")
+                machine_ids.push_back(unit);
         }
     std::vector<OnMachine> machines;
     for (const std::string& each : machine_ids)
         machines.emplace_back(book, day, each, on_the_levers(book, day, zone, each, machine_ids.size() == 1));
     for (const OnMachine& each : machines)
         here.insert(each.units().begin(), each.units().end());
-    for (const BoardRow& row : board(book, day.at, day.day))
-        if (here.count(row.unit) > 0)
-            day.units.push_back(unit_of(book, row, day, zone, machines));
+    for (const BoardRow& row : board_of(book, {here.begin(), here.end()}, day.at, day.day))
+        day.units.push_back(unit_of(book, row, day, zone, machines));
 }
 
 // The same question as before a lift at that place.

@@ -95,7 +95,7 @@ TEST_CASE("a week is short when orders want more attachments than are in date to
 {
     SampleBook sample;
     const auto today = rules::utc_day(now());
-    auto weeks = desk::weeks_ahead(sample.store(), now(), today, 13);
+    auto weeks = desk::weeks_ahead(sample.store(), desk::board(sample.store(), now(), today), today, 13);
     REQUIRE(weeks.size() == 13);
     CHECK(rules::to_string(weeks[0].monday) == "2026-11-23");
     CHECK(
@@ -103,7 +103,7 @@ TEST_CASE("a week is short when orders want more attachments than are in date to
     CHECK_FALSE(weeks[1].is_short());
     for (int i = 0; i <= weeks[1].in_date; ++i)
         write(sample, "order", "many-" + std::to_string(i), order({"sk-450"}));
-    weeks = desk::weeks_ahead(sample.store(), now(), today, 13);
+    weeks = desk::weeks_ahead(sample.store(), desk::board(sample.store(), now(), today), today, 13);
     CHECK(weeks[1].is_short());
     CHECK(weeks[8].wanted == 1); // they end on 15 January; only the sample's own order goes on
 }
