@@ -100,7 +100,7 @@ def add_data(lines, clock):
 def add_unit(lines, clock, by, unit, it):
     lines.add(clock(), by, "unit", unit, it["body"])
     if it["place"] == YARD:
-        lines.add(clock(), by, "returned", unit, {"site": YARD, "damage": "none"})
+        lines.add(clock(), by, "returned", unit, {"site": YARD})
     else:
         lines.add(clock(), by, "received", unit,
                   {"site": it["place"], "condition": "whole", "serial_seen": True, "evidence_seen": it.get("paper", {}).get("copy_here", True)})

@@ -50,6 +50,7 @@ void read_size(const std::string& size, ui::WindowFacts& facts)
         return;
     if (cross == std::string::npos)
         throw BadInput{"--size: \"" + size + "\" is not accepted; WxH in pixels, such as 1280x800, is"};
+    facts.size_is_asked_for = true;
     facts.width = static_cast<int>(whole_between({"--size", size.substr(0, cross)}, 200, 10'000));
     facts.height = static_cast<int>(whole_between({"--size", size.substr(cross + 1)}, 200, 10'000));
 }

@@ -17,8 +17,10 @@ std::vector<Call> calls(const Book& book)
                   it.value("by", ""),
                   rules::Instant{it.value("at", std::int64_t{0})},
                   {}};
-        if (!fact.open)
-            call.answer = it.value("answer", Json::object()).value("what", "");
+        if (const Json answer = it.value("answer", Json::object()); !fact.open) {
+            call.answer = answer.value("what", "");
+            call.answered_by = answer.value("by", "");
+        }
         all.push_back(std::move(call));
     }
     std::stable_sort(all.begin(), all.end(), [](const Call& a, const Call& b) {

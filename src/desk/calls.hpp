@@ -15,6 +15,7 @@ struct Call {
     std::string id, unit, kind, site, why, by; // kind: swap, breakdown, collect
     rules::Instant at{0};
     std::optional<std::string> answer; // nothing: nobody has answered yet
+    std::string answered_by = "";
 };
 
 // Those without an answer first, the oldest of them on top; then the answered, newest first.

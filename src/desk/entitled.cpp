@@ -180,4 +180,12 @@ void check_entitled(const Book& book, const Entry& entry)
         need_one_of(book, "by", entry.by, clearing_roles, "write down what " + records::shown(entry.who) + " did");
 }
 
+bool is_entitled(const Book& book, const Entry& entry)
+try {
+    check_entitled(book, entry);
+    return true;
+} catch (const records::FormError&) {
+    return false;
+}
+
 } // namespace cotter::desk

@@ -43,5 +43,6 @@ bool is_staffed(const Book& book);
 
 // NotEntitled if the record is one that its author may not make.
 void check_entitled(const Book& book, const records::Entry& entry);
+bool is_entitled(const Book& book, const records::Entry& entry);
 
 } // namespace cotter::desk

@@ -15,10 +15,21 @@ bool any_unit(const Book& book, const char* role)
                        [&](const records::Fact& unit) { return unit.doc.value("role", "") == role; });
 }
 
-bool any_with_role(const Book& book, const char* role)
+// An operator who knows the models of a machine and of what hangs on it, as far as they have one.
+bool any_operator_of_a_rig(const Book& book)
 {
-    const auto people = book.keys("person");
-    return std::any_of(people.begin(), people.end(), [&](const std::string& id) { return has_role(book, id, role); });
+    const auto people = book.facts("person"), rigs = book.facts("coupling");
+    const auto knows = [&](const records::Fact& person, const std::string& unit) {
+        const std::string model = doc(book, "unit", unit).value("model", "");
+        const Json known = person.doc.value("admission", Json::object()).value("models", Json::array());
+        return model.empty() || std::find(known.begin(), known.end(), model) != known.end();
+    };
+    return std::any_of(people.begin(), people.end(), [&](const records::Fact& person) {
+        return has_role(book, person.key.key, "operator") &&
+               std::any_of(rigs.begin(), rigs.end(), [&](const records::Fact& rig) {
+                   return knows(person, rig.key.key) && knows(person, rig.doc.value("attachment", ""));
+               });
+    });
 }
 
 bool any_coupled(const Book& book)
@@ -46,7 +57,7 @@ std::vector<FirstStep> first_steps(const Book& book)
             {Kind::machine, any_unit(book, "machine")},
             {Kind::attachment, any_unit(book, "attachment")},
             {Kind::couple, any_coupled(book)},
-            {Kind::operator_, any_with_role(book, "operator")}};
+            {Kind::operator_, any_operator_of_a_rig(book)}};
 }
 
 bool is_begun(const Book& book)

@@ -25,7 +25,8 @@ Order order_of(const records::Fact& fact)
             fact.doc.value("pipes", std::vector<std::string>{}),
             fact.doc.value("units", std::vector<std::string>{}),
             day_in(fact.doc, "first_use_day"),
-            day_in(fact.doc, "end_day")};
+            day_in(fact.doc, "end_day"),
+            fact.doc.value("machine", "")};
 }
 
 rules::Order asked_of(const Book& book, const Order& order)
@@ -163,9 +164,14 @@ std::vector<PipeNeeds> needs_of(const Book& book, const Order& order, const std:
     return needs;
 }
 
+bool serves_all(const std::vector<PipeNeeds>& needs)
+{
+    return std::none_of(needs.begin(), needs.end(), [](const PipeNeeds& each) { return each.states.empty(); });
+}
+
 bool needs_two_states(const std::vector<PipeNeeds>& needs)
 {
-    if (needs.size() < 2)
+    if (needs.size() < 2 || !serves_all(needs))
         return false;
     return std::none_of(needs[0].states.begin(), needs[0].states.end(), [&](const std::string& state) {
         return std::all_of(needs.begin(), needs.end(), [&](const PipeNeeds& each) {
@@ -196,9 +202,7 @@ struct Fleet {
                 models.push_back(model);
         for (const Order& order : orders)
             for (const std::string& model : models)
-                if (const auto needs = needs_of(book, order, model);
-                    !needs.empty() &&
-                    std::none_of(needs.begin(), needs.end(), [](const PipeNeeds& each) { return each.states.empty(); }))
+                if (const auto needs = needs_of(book, order, model); !needs.empty() && serves_all(needs))
                     serving[order.id].push_back(model);
     }
 

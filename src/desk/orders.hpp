@@ -35,6 +35,8 @@ struct Order {
     std::string id, customer, site, hitch;
     std::vector<std::string> pipes, units; // units: chosen for it
     std::optional<rules::Day> first_use, end;
+    std::string machine = ""; // the hirer's, as he says it
+    bool is_over(rules::Day today) const { return end && *end < today; }
 };
 
 // By first day of use, those without one last.
@@ -49,8 +51,10 @@ std::vector<OrderUnit> units_for(const Book& book, const Order& order, rules::In
 
 std::vector<PipeNeeds> needs_of(const Book& book, const Order& order, const std::string& model);
 
-// No state of the model serves all of the order's pipes: it is moved on site, or two units are sent.
+// Each pipe has a state that serves it, but none serves all: it is moved on site, or two units are sent.
 bool needs_two_states(const std::vector<PipeNeeds>& needs);
+// Every pipe has a state that serves it.
+bool serves_all(const std::vector<PipeNeeds>& needs);
 
 // Of one model in a week: how many are in date to its end, and how many orders no other model would serve.
 struct ModelWeek {

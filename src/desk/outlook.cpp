@@ -1,6 +1,7 @@
 #include "outlook.hpp"
 
 #include "board.hpp"
+#include "entitled.hpp"
 #include "local_time.hpp"
 #include "site_day.hpp"
 
@@ -33,9 +34,13 @@ private:
     std::vector<Change> found_;
 };
 
-bool is_open(const Json& answer)
+// As the rules ask: cleared by somebody entitled who did not give the answer.
+bool is_open(const Json& answer, const std::string& found_by)
 {
-    return answer.value("answer", "") != "right" && answer.value("cleared", Json::array()).empty();
+    const Json cleared = answer.value("cleared", Json::array());
+    return answer.value("answer", "") != "right" && std::none_of(cleared.begin(), cleared.end(), [&](const Json& each) {
+               return may_clear(written_as(each)) && each.value("by", "") != found_by;
+           });
 }
 
 // What was noted; else the item's words.
@@ -56,14 +61,14 @@ void add_answers(const Book& book, Day today, const std::string& zone, std::vect
         const Day day = local_day(Instant{check.doc.value("at", std::int64_t{0})}, zone);
         const Json answers = check.doc.value("answers", Json::array());
         for (const Json& each : answers)
-            if (is_open(each))
+            if (is_open(each, check.doc.value("by", "")))
                 open.push_back({check.doc.value("unit", ""), what_of(book, check.doc, each),
                                 static_cast<int>((today - day).count()), check.key.key, each.value("item", ""), "",
                                 check.doc.value("by", "")});
     }
 }
 
-// Of every report, until somebody cleared it for that unit.
+// Of every report, until a competent person cleared it for that unit.
 void add_reported(const Book& book, Day today, std::vector<OpenDefect>& open)
 {
     for (const auto& report : book.facts("report")) {
@@ -73,8 +78,9 @@ void add_reported(const Book& book, Day today, std::vector<OpenDefect>& open)
         for (const Json& each : defects)
             for (const std::string unit : units) {
                 const std::string own = each.value("unit", "");
-                const Json cleared = doc(book, "defect", unit + " " + each.value("id", ""));
-                if ((own.empty() || own == unit) && cleared.value("cleared", Json::array()).empty())
+                const Json cleared =
+                    doc(book, "defect", unit + " " + each.value("id", "")).value("cleared", Json::array());
+                if ((own.empty() || own == unit) && std::none_of(cleared.begin(), cleared.end(), is_competent))
                     open.push_back({unit, each.value("part", each.value("id", "")),
                                     static_cast<int>((today - day).count()), "", "", each.value("id", "")});
             }
@@ -129,6 +135,24 @@ std::vector<OpenDefect> open_defects(const Book& book, Day today)
     std::stable_sort(open.begin(), open.end(),
                      [](const OpenDefect& a, const OpenDefect& b) { return a.days_old > b.days_old; });
     return open;
+}
+
+DayCount lifts_this_shift(const Book& book)
+{
+    const Json shift = open_shift(book, current_site(book));
+    DayCount count{day_in(shift, "day").value_or(Day{}), 0, 0};
+    if (shift.empty())
+        return count;
+    const auto start = shift.value("start", std::int64_t{0});
+    for (const auto& lift : book.facts_since("lift", Instant{start})) {
+        count.lifts += lift.doc.value("lift_done_at", std::int64_t{-1}) >= start ? 1 : 0;
+        count.stops +=
+            lift.doc.value("outcome", "") == "do_not_lift" && lift.doc.value("asked_at", std::int64_t{-1}) >= start ? 1
+                                                                                                                    : 0;
+    }
+    for (const auto& stop : book.facts_since("stop", Instant{start}))
+        count.stops += stop.doc.value("at", std::int64_t{-1}) >= start ? 1 : 0;
+    return count;
 }
 
 std::vector<DayCount> lifts_per_day(const Book& book, Day today, int days)

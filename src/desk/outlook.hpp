@@ -37,6 +37,7 @@ struct DayCount {
     int lifts = 0, stops = 0; // lifts done; asked for and refused, or stops called
 };
 // So many days up to and with that one, the oldest first.
+DayCount lifts_this_shift(const Book& book); // of the open shift, also over midnight; none is open: none
 std::vector<DayCount> lifts_per_day(const Book& book, rules::Day today, int days);
 
 } // namespace cotter::desk
