@@ -148,6 +148,14 @@ void App::draw(Sheet& sheet)
         trouble_ = e.what();
     }
     takes_digits_ = sheet.takes_digits();
+    if (sheet.was_pressed())
+        pressed_at_ = outside_.ticks();
+}
+
+bool App::hears_fingers() const
+{
+    constexpr double settling = 0.35; // s
+    return outside_.ticks() - pressed_at_ >= settling;
 }
 
 double frame(App& app, const Theme& theme, const Spy& spy)
@@ -161,12 +169,12 @@ double frame(App& app, const Theme& theme, const Spy& spy)
     ImGui::Begin("sheet", nullptr,
                  ImGuiWindowFlags_NoDecoration | ImGuiWindowFlags_NoMove | ImGuiWindowFlags_NoSavedSettings |
                      ImGuiWindowFlags_NoBringToFrontOnFocus);
-    Sheet sheet{theme, spy};
+    Sheet sheet{theme, spy, app.hears_fingers()};
     app.draw(sheet);
     ImGui::End();
     ImGui::PopStyleVar(2);
     ImGui::Render();
-    return sheet.drawn_again_in();
+    return sheet.is_blank() ? 0 : sheet.drawn_again_in();
 }
 
 } // namespace cotter::ui

@@ -23,7 +23,8 @@ public:
     App(Outside outside, Door door);
     App(const App&) = delete;
     App& operator=(const App&) = delete;
-    void draw(Sheet& sheet); // within a frame, in a window that fills the glass
+    void draw(Sheet& sheet);    // within a frame, in a window that fills the glass
+    bool hears_fingers() const; // not for a moment after a press
 
 private:
     void draw_door(Sheet& sheet);
@@ -45,6 +46,7 @@ private:
     std::size_t turned_ = 0;
     bool is_begun_ = false;
     bool takes_digits_ = false; // the page of the last frame
+    double pressed_at_ = -1;    // ticks
     std::optional<Cab> cab_;
     std::optional<Site> site_;
     std::optional<Yard> yard_;

@@ -6,7 +6,9 @@
 #include "call_page.hpp"
 #include "card_view.hpp"
 #include "clear_defect.hpp"
+#include "confirm_place.hpp"
 #include "copy_page.hpp"
+#include "laid_page.hpp"
 #include "lift_stop.hpp"
 #include "photo_page.hpp"
 #include "phrases.hpp"
@@ -19,6 +21,8 @@
 #include <vector>
 
 namespace cotter::ui {
+
+extern const char* const being_changed; // how a setting stands while its pin is drawn
 
 class Cab {
 public:
@@ -53,6 +57,9 @@ private:
         clear_defect,
         lift_stop,
         copy,
+        confirm_place,
+        record,
+        laid,
         briefing,
         report,
         report_unit,
@@ -99,6 +106,11 @@ private:
     void explain(Sheet& sheet);
     std::string who_may(rules::Code code) const;
     void briefing(Sheet& sheet);
+    void record(Sheet& sheet);
+    void laid(Sheet& sheet);
+    bool open_form_that_clears(const rules::Finding& finding);
+    std::string touch_of(const std::string& unit) const;
+    std::string supervisor() const;                       // of the day; "": nobody is named
     bool open_what_clears(const rules::Finding& finding); // false where nothing here does
     void report(Sheet& sheet);
     void report_unit(Sheet& sheet);
@@ -153,6 +165,9 @@ private:
     std::optional<ClearDefect> clears_;
     std::optional<LiftStop> lifts_stop_;
     std::optional<CopyPage> copy_;
+    std::optional<ConfirmPlace> confirms_;
+    std::optional<RecordPage> record_;
+    std::optional<LaidPage> laid_log_;
     rules::CardFacts facts_; // of the card, when the lift was asked for
     struct Laid {
         int all = 0, of_it = 0;
@@ -161,6 +176,7 @@ private:
     records::Receipt receipt_;
     rules::Question question_;
     rules::Decision decision_;
+    rules::Instant holds_until_{0}; // the answer, if nothing else happens
     std::string thought_of_;
 };
 

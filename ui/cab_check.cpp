@@ -43,9 +43,16 @@ void Cab::check(Sheet& sheet)
     if (!line.stop_only)
         choice.options.push_back({"Report", "", figures::Sign::warning});
     choice.options.push_back({"Stop", "", figures::Sign::stop});
+    if (!answers_.empty()) // right answers that are not signed yet
+        choice.beside_back = "The one before";
     const auto pressed = ask(sheet, choice);
     if (!pressed)
         return;
+    if (*pressed > choice.options.size()) {
+        answers_.pop_back();
+        --line_;
+        return go(Page::check);
+    }
     if (*pressed == choice.options.size()) {
         sign_answers();
         return go(Page::sheet);

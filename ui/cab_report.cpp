@@ -1,15 +1,14 @@
-// The Cab: what clears a finding, a refusal, a touch, a knock or a stop, standing down.
+// The Cab: a refusal, a touch, a knock or a stop, what was laid, standing down.
 
 #include "cab.hpp"
 
-#include "briefing_page.hpp"
-#include "people.hpp"
+#include "looks.hpp"
 
 #include "calls.hpp"
 #include "card_facts.hpp"
-#include "finding_words.hpp"
 #include "outlook.hpp"
 
+#include <algorithm>
 #include <array>
 
 namespace cotter::ui {
@@ -28,70 +27,6 @@ const std::vector<const char*> of_a_defect{
 
 const std::vector<const char*>& Cab::what_is_wrong() { return of_a_defect; }
 
-// By name who may write what clears it.
-std::string Cab::who_may(rules::Code code) const
-{
-    using rules::Code;
-    const char* kind = code == Code::place_unconfirmed                             ? "place_confirmed"
-                       : code == Code::trench_unchecked                            ? "trench_inspection"
-                       : code == Code::check_stopped || code == Code::check_report ? "defect_cleared"
-                       : code == Code::unit_quarantined                            ? "stop_lifted"
-                       : code == Code::person_not_authorised                       ? "admission"
-                       : code == Code::plan_none || code == Code::plan_out_of_date || code == Code::plan_outside
-                           ? "lift_plan"
-                       : code == Code::machine_device ? "devices_proved"
-                                                      : nullptr;
-    std::string names;
-    for (const std::string& each : kind ? who_may_write(outside_.book, kind) : std::vector<std::string>{})
-        names += (names.empty() ? "" : ", ") + desk::shown_name(outside_.book, each);
-    return names;
-}
-
-void Cab::explain(Sheet& sheet)
-{
-    const auto naming = [&](const std::string& id) { return desk::shown_name(outside_.book, id); };
-    const words::Sentence sentence = words::says(*explained_, question_, naming);
-    Choice choice{sentence.headline,
-                  say("{}. {}. Rule: {}.", sentence.detail,
-                      words::in_language(std::string{words::clears(explained_->code)}),
-                      words::in_language(std::string{words::source(explained_->code)})),
-                  {},
-                  false,
-                  "Back"};
-    if (const std::string able = who_may(explained_->code); !able.empty())
-        choice.hint += " " + say("Who may: {}.", able);
-    if (words::button(explained_->code) == "Swap" || words::button(explained_->code) == "Tell")
-        choice.options.push_back({"Call the yard", "swap or breakdown", std::nullopt});
-    const auto pressed = ask(sheet, choice);
-    if (!pressed)
-        return;
-    if (*pressed == choice.options.size())
-        return go(Page::sheet);
-    call_.emplace(outside_, false, unit_of(explained_->about), operator_);
-    go(Page::call);
-}
-
-// Whoever the finding names signs himself; what is read out stands in the plan.
-void Cab::briefing(Sheet& sheet)
-{
-    const std::string person = explained_->about;
-    const auto plan = plan_to_sign(outside_, person);
-    if (!plan)
-        return go(Page::clears);
-    const auto pressed =
-        ask(sheet, {say("{}: were you briefed on {}, issue {}?", desk::shown_name(outside_.book, person),
-                        plan->value("id", ""), plan->value("issue", 0)),
-                    "Read out by the supervisor, and understood. Each signs for himself.",
-                    {{"I was briefed", "signed by this person alone", figures::Sign::to_do}},
-                    false,
-                    "Back"});
-    if (!pressed)
-        return;
-    go(Page::sheet);
-    if (*pressed == 0)
-        sign_briefing(outside_, *plan, person);
-}
-
 void Cab::report(Sheet& sheet)
 {
     const Choice choice{"What is there to report?",
@@ -101,7 +36,8 @@ void Cab::report(Sheet& sheet)
                          {"Defect", "worn or loose; in doubt call a stop", figures::Sign::warning},
                          {"Stop", "something is not right", figures::Sign::stop},
                          {"Call the yard", "swap or breakdown", std::nullopt},
-                         {"Stand down", "the shift is over", std::nullopt}},
+                         {"Stand down", "the shift is over", std::nullopt},
+                         {"Laid pipes", "the log, and what lies in it", std::nullopt}},
                         false,
                         "Back"};
     const auto pressed = ask(sheet, choice);
@@ -116,16 +52,19 @@ void Cab::report(Sheet& sheet)
         call_.emplace(outside_, false, unit_, operator_);
         return go(Page::call);
     }
-    if (*pressed == 5)
-        return go(Page::stand_down);
-    go(Page::sheet);
+    if (*pressed == 6) {
+        laid_log_.emplace(outside_);
+        return go(Page::laid);
+    }
+    go(*pressed == 5 ? Page::stand_down : Page::sheet);
 }
 
 // The shift is the site's, not this machine's.
 void Cab::confirm_stand_down(Sheet& sheet)
 {
     const Choice choice{"Stand down? The shift ends for everybody on this site.",
-                        say("Every check of this shift ends with it.") + " " + shift_summary(),
+                        say("The next shift asks for the checks again, but for those of the hour before it begins.") +
+                            " " + shift_summary(),
                         {{"Hold to stand down", "", std::nullopt, false, true}},
                         false,
                         "Back"};
@@ -158,7 +97,8 @@ void Cab::refused(Sheet& sheet)
 
 void Cab::report_unit(Sheet& sheet)
 {
-    const auto units = desk::load_path(outside_.book, asked());
+    auto units = desk::load_path(outside_.book, asked());
+    std::stable_partition(units.begin(), units.end(), [&](const std::string& each) { return each == unit_; });
     Choice choice{"Which one?", "", {}, false, "Back"};
     for (const std::string& each : units)
         choice.options.push_back({desk::label_of(outside_.book, each),
@@ -210,13 +150,19 @@ void Cab::write_report(const std::string& what, const std::vector<std::string>& 
     go(Page::sheet);
 }
 
+void Cab::laid(Sheet& sheet)
+{
+    const InGloves in_the_cab{true};
+    if (!laid_log_->draw(sheet))
+        go(Page::report);
+}
+
 // What the shift comes to.
 std::string Cab::shift_summary() const
 {
-    const auto counts = desk::lifts_per_day(outside_.book, outside_.hand("").day, 1);
+    const auto count = desk::lifts_this_shift(outside_.book);
     const auto open = desk::open_defects(outside_.book, outside_.hand("").day);
-    return say("Today: {} lifts done, {} stopped; {} pipes laid this shift; {} defects open.", counts.back().lifts,
-               counts.back().stops, desk::laid_this_shift(outside_.book), open.size());
+    return say("Lifts done this shift: {}. Stopped: {}. Defects open: {}.", count.lifts, count.stops, open.size());
 }
 
 } // namespace cotter::ui

@@ -11,6 +11,8 @@ namespace cotter::ui {
 
 using records::Json;
 
+const char* const being_changed = "being changed";
+
 namespace {
 
 constexpr std::size_t before_the_models_steps = 3; // parked, isolated, nobody beneath
@@ -89,7 +91,7 @@ void Cab::step_of_move(Sheet& sheet)
     if (*pressed == 1)
         return go(Page::sheet);
     if (++step_ == before_the_models_steps) // from now on it stands nowhere, until somebody says how
-        write(see_the_setting(outside_.hand(operator_), unit_, "being changed"));
+        write(see_the_setting(outside_.hand(operator_), unit_, being_changed));
     opened_ = outside_.ticks();
     if (step_ >= steps.size())
         go(Page::set_to);

@@ -55,8 +55,9 @@ bool draw_head(Sheet& sheet, const CabSheet& view, const Box& box)
     const double over = std::max(0.0, plate_width(sheet) - box.x); // a long verdict reaches over the picture's corner
     const double x = box.x + 3 + (box.y < plate_mm ? over : 0), w = box.x + box.w - button_w - 5 - x;
     const auto line = [&](double y, Letter letter, const std::string& text) {
-        sheet.wrapped({x, box.y + y, w, 0}, {letter, true}, sheet.cut({letter, true}, text, w, 1), 1,
-                      letter == Letter::bold ? colours().ink : colours().second);
+        sheet.wrapped({x, box.y + y, w, 0},
+                      sheet.that_fits({{letter, true}, {Letter::second, true}, {Letter::small, true}}, text, w, 1),
+                      text, 1, letter == Letter::bold ? colours().ink : colours().second);
     };
     line(2.6, Letter::bold, view.gear);
     line(8.8, Letter::second, view.pipe);

@@ -9,6 +9,7 @@
 #include "finding_words.hpp"
 #include "load.hpp"
 #include "local_time.hpp"
+#include "may_lift_until.hpp"
 #include "setting.hpp"
 #include "standing.hpp"
 
@@ -78,10 +79,14 @@ Row row_of(const Finding& finding, const Question& question, const words::Naming
             std::string{words::button(finding.code)}};
 }
 
-// What the operator himself puts right at the machine comes before what he asks others for.
+// First what makes all further work vain; then what the operator himself puts right at the machine; then what he asks
+// others for.
 int nearness(Code code)
 {
     switch (code) {
+    case Code::person_not_authorised:
+    case Code::exam_event:
+    case Code::unit_quarantined: return -1;
     case Code::setting_wrong:
     case Code::setting_unknown:
     case Code::setting_disputed: return 0;
@@ -218,9 +223,7 @@ void add_what_may_be_lifted(CabSheet& sheet, const Outside& outside, const Quest
     const Standing standing = standing_of(question.setting_records);
     const std::string zone = desk::zone_of(outside.book, desk::current_site(outside.book));
     const std::string place = question.place && question.place->id ? *question.place->id : "?";
-    const std::string until = question.shift && question.shift->end
-                                  ? words::clock_time(desk::local_minutes(*question.shift->end, zone))
-                                  : "?";
+    const std::string until = words::clock_time(desk::local_minutes(desk::may_lift_until(question, zone), zone));
     sheet.under = {sheet.has_setting ? say("{}, set to {}", sheet.pipe, standing.state.value_or("?")) : sheet.pipe,
                    say("Standing at mark {}, until {}", place, until),
                    "On the signaller's signal, nobody inside the zone"};

@@ -14,11 +14,18 @@ namespace cotter::ui {
 namespace {
 
 constexpr std::array<const char*, 3> kinds{"swap", "breakdown", "collect"};
-const std::vector<const char*> for_a_swap{"does not fit the next pipe size", "examination falls due",
-                                          "bent, cracked or broken", "pin, keeper or headplate missing",
+const std::vector<const char*> for_a_swap{"knocked or dropped: to be examined",
+                                          "does not fit the next pipe size",
+                                          "examination falls due",
+                                          "bent, cracked or broken",
+                                          "pin, keeper or headplate missing",
                                           "paper or plate is wrong"},
-    for_a_breakdown{"hydraulics leak or do not move", "bent, cracked or broken", "pin, keeper or lock",
-                    "it slipped or dropped", "something is not right"},
+    for_a_breakdown{"knocked or dropped: to be examined",
+                    "hydraulics leak or do not move",
+                    "bent, cracked or broken",
+                    "pin, keeper or lock",
+                    "it slipped or dropped",
+                    "something is not right"},
     for_collecting{"work is finished", "does not fit the next pipe size", "examination falls due"};
 
 const std::vector<const char*>& reasons_for(const std::string& kind)

@@ -48,8 +48,9 @@ bool draw_option(Sheet& sheet, const Choice::Option& option, const Box& box, Let
     const bool plain = high(false) > room;
     const double used = sheet.wrapped({box.x + 3, box.y + 4, words_w, 0}, {Letter::bold, plain}, option.words, 2);
     const int lines = high(true) > room && used > 6 ? 1 : 2;
-    const Lettering more{Letter::second, plain};
-    sheet.wrapped({box.x + 3, box.y + 5 + used, w, 0}, more, sheet.cut(more, option.more, w, lines), lines,
+    const Lettering more = sheet.that_fits({{Letter::second, plain}, {Letter::second, true}}, option.more, w, lines),
+                    small = sheet.that_fits({more, {Letter::small, true}}, option.more, w, lines);
+    sheet.wrapped({box.x + 3, box.y + 5 + used, w, 0}, small, option.more, small.letter == Letter::small ? 3 : lines,
                   colours().second);
     return pressed;
 }
@@ -125,6 +126,8 @@ std::optional<std::size_t> draw(Sheet& sheet, const Choice& choice, std::size_t&
     const double y = sheet.height() - title_height(sheet) - glove.target - glove.gap;
     if (!choice.back.empty() && (sheet.button(choice.back, {margin, y, 34, glove.target}) || goes_back()))
         pressed = choice.options.size();
+    if (!choice.beside_back.empty() && sheet.button(choice.beside_back, {margin + 34 + glove.gap, y, 34, glove.target}))
+        pressed = choice.options.size() + 1;
     if (pages > 1 && sheet.button("More", {sheet.width() - margin - 34, y, 34, glove.target}))
         page = (page + 1) % pages;
     return pressed;

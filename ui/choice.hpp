@@ -22,9 +22,11 @@ struct Choice {
     std::string back = "Back";
     std::optional<Plate> plate = std::nullopt; // over the question, where a lift is answered
     double kept_right = 0;                     // mm that stay free for a picture
+    std::string beside_back = "";              // one more button in its row
 };
 
-// The index of what was pressed; options.size() for back. `page` turns over where the options do not fit.
+// The index of what was pressed; options.size() for back, one more for what stands beside it. `page` turns over where
+// the options do not fit.
 std::optional<std::size_t> draw(Sheet& sheet, const Choice& choice, std::size_t& page);
 
 } // namespace cotter::ui

@@ -1,6 +1,8 @@
 #include "clear_defect.hpp"
 
 #include "people.hpp"
+
+#include "entitled.hpp"
 #include "title_block.hpp"
 
 #include "calls.hpp"
@@ -38,8 +40,13 @@ void ClearDefect::who(Sheet& sheet)
 {
     auto people = who_may_write(outside_.book, "defect_cleared");
     std::erase(people, defect_.found_by);
-    Choice choice = choice_of_people(outside_.book, "Who clears it? Not whoever found it.", people,
-                                     "Nobody is admitted who may clear a defect. People admits them.");
+    const bool of_report = !defect_.defect.empty(); // its examiner found it: only a competent person's word clears it
+    if (of_report)
+        std::erase_if(people, [&](const auto& each) { return !desk::has_role(outside_.book, each, "competent"); });
+    Choice choice = choice_of_people(outside_.book,
+                                     of_report ? "Which competent person clears what the examination found?"
+                                               : "Who clears it? Not whoever found it.",
+                                     people, "Nobody is admitted who may clear a defect. People admits them.");
     if (!people.empty())
         choice.hint = name();
     const auto pressed = ask(sheet, choice);

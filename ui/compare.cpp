@@ -144,7 +144,9 @@ std::vector<std::string> Compare::foot() const
         all.emplace_back(pane_.is_largest() ? "Whole page" : "Larger");
     if (typed_.pages.size() > 1)
         all.emplace_back("Next page");
-    return all;
+    if (pane_.has_picture() && pane_.is_larger())
+        all.emplace_back("Next part");
+    return with_button(all, scroll_.button());
 }
 
 void Compare::press(const std::string& word)
@@ -153,6 +155,9 @@ void Compare::press(const std::string& word)
         go(Page::list);
     if (word == "Larger" || word == "Whole page")
         pane_.larger();
+    if (word == "Next part")
+        pane_.further();
+    scroll_.press(word);
     if (word == "Next page") {
         shown_ = (shown_ + 1) % typed_.pages.size();
         open(typed_.pages[shown_]);

@@ -5,6 +5,7 @@
 #include "title_block.hpp"
 
 #include "amounts.hpp"
+#include "entitled.hpp"
 #include "kinds.hpp"
 #include "local_time.hpp"
 #include "written.hpp"
@@ -174,8 +175,13 @@ void CorrectPage::why(Sheet& sheet)
 
 void CorrectPage::who(Sheet& sheet)
 {
-    const auto people = outside_.book.keys("person");
-    const Choice choice = choice_of_people(outside_.book, "Who puts it right?", people);
+    auto people = outside_.book.keys("person");
+    std::erase_if(people, [&](const std::string& each) {
+        return !desk::is_entitled(outside_.book, desk::entry(outside_.hand(each), "correction", old_->entry.about,
+                                                             {{"corrects", old_->hash}}));
+    });
+    const Choice choice = choice_of_people(outside_.book, "Who puts it right?", people,
+                                           "Nobody is admitted who may. People admits them.");
     const auto pressed = ask(sheet, choice);
     if (!pressed)
         return;

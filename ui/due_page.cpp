@@ -1,6 +1,7 @@
 #include "due_page.hpp"
 
 #include "board_sign.hpp"
+#include "place_words.hpp"
 #include "title_block.hpp"
 
 #include "amounts.hpp"
@@ -16,7 +17,7 @@ namespace {
 
 constexpr std::array<int, 5> zooms{4, 8, 12, 26, 52}; // weeks that the section shows
 constexpr int calendar_weeks = 6;
-constexpr double button_mm = 27, gap_mm = 3;
+constexpr double widest_mm = 24, gap_mm = 3; // a button's width
 
 int column_of(const std::string& kind)
 {
@@ -55,9 +56,14 @@ std::string DuePage::part_of(const desk::BoardRow& row, By by) const
     case By::unit: return row.tag;
     case By::kind: return row.kind;
     case By::owner: return row.owner;
-    case By::place: return row.place.empty() ? "where is not known" : desk::shown_name(outside_.book, row.place);
+    case By::place: return row.place;
     }
     return "";
+}
+
+std::string DuePage::in_words(const std::string& part, By by) const
+{
+    return by == By::place ? place_in_words(outside_.book, part) : words::in_language(part);
 }
 
 void DuePage::look(bool narrow)
@@ -82,9 +88,9 @@ void DuePage::look(bool narrow)
         out_of_date_ += row.latest && *row.latest < today ? 1 : 0;
         undated_ += row.latest ? 0 : 1;
         marks_.push_back(mark_of(row, today, narrow));
-        lines_.push_back({false, sign_of(row), row.label + " \u00b7 " + when(row),
-                          words::in_language(row.kind) + " \u00b7 " + row.owner + " \u00b7 " +
-                              words::in_language(part_of(row, By::place))});
+        lines_.push_back(
+            {false, sign_of(row), row.label + " \u00b7 " + when(row),
+             words::in_language(row.kind) + " \u00b7 " + row.owner + " \u00b7 " + in_words(row.place, By::place)});
     }
 }
 
@@ -142,7 +148,7 @@ void DuePage::ask_value(Sheet& sheet)
     const auto all = values();
     Choice choice{"Which one?", "", {}, false, "Back"};
     for (const std::string& each : all)
-        choice.options.push_back({each, "", std::nullopt, asked_by_ == by_ && each == only_});
+        choice.options.push_back({in_words(each, asked_by_), "", std::nullopt, asked_by_ == by_ && each == only_});
     const auto pressed = ui::draw(sheet, choice, turned_);
     if (!pressed)
         return;
@@ -172,21 +178,30 @@ bool DuePage::head(Sheet& sheet)
         buttons.insert(buttons.end(), {"Nearer", "Further"});
     else if (view_ == View::calendar)
         buttons.insert(buttons.end(), {"Earlier", "Later"});
+    if (fleet_.steps().is_stopped())
+        buttons.emplace_back("Read on");
+    else if (outside_.find)
+        buttons.emplace_back("Find");
     buttons.emplace_back("Ahead");
     const bool narrow = sheet.is_narrow();
     const double h = at_desk().target, gap = std::max(gap_mm, at_desk().gap);
     const auto n = static_cast<double>(buttons.size());
+    const double button_mm = narrow ? std::min(widest_mm, (sheet.width() - gap) / n - gap) : widest_mm;
     double x = narrow ? gap : sheet.width() - n * (button_mm + gap);
     const double y = narrow ? head_mm : 1.5, room = narrow ? sheet.width() - 8 : x - 8;
-    const std::string what = by_ == By::everything ? say("What falls due when") : words::in_language(only_);
+    const std::string what = by_ == By::everything ? say("What falls due when") : in_words(only_, by_);
     std::string count = (fleet_.steps().is_stopped() ? said_of(fleet_.steps()) + " \u00b7 " : std::string{}) +
                         say_many(lines_.size(), "{} unit", "{} units") + " \u00b7 " + say("may not lift: {}", stops_);
+    if (const std::string since = fleet_.since(); !since.empty())
+        count += " \u00b7 " + say("as of {}", since);
     if (view_ == View::calendar) // which shows neither
         count += " \u00b7 " + say("out of date: {}", out_of_date_) +
                  (undated_ > 0 ? " \u00b7 " + say("no date: {}", undated_) : "");
-    sheet.wrapped({4, 2, room, 0}, {Letter::bold, true}, sheet.cut({Letter::bold, true}, what, room, 1), 1);
-    sheet.wrapped({4, 8, room, 0}, {Letter::second, true}, sheet.cut({Letter::second, true}, count, room, 1), 1,
-                  colours().second);
+    sheet.wrapped({4, 2, room, 0},
+                  sheet.that_fits({{Letter::bold, true}, {Letter::second, true}, {Letter::small, true}}, what, room, 1),
+                  what, 1);
+    const Lettering under = sheet.that_fits({{Letter::second, true}, {Letter::small, true}}, count, room, 1);
+    sheet.wrapped({4, under.letter == Letter::small ? 7.2 : 8, room, 0}, under, count, 2, colours().second);
     bool ahead = false;
     const Lettering letter = sheet.common_letter(buttons, button_mm, h, false);
     for (const std::string& each : buttons) {
@@ -195,6 +210,10 @@ bool DuePage::head(Sheet& sheet)
                 asks_ = Asks::view;
             else if (each == "Ahead")
                 ahead = true;
+            else if (each == "Find")
+                outside_.find();
+            else if (each == "Read on")
+                fleet_.steps().press(each);
             else
                 step(each == "Nearer" || each == "Earlier" ? -1 : 1);
         }
@@ -202,6 +221,8 @@ bool DuePage::head(Sheet& sheet)
     }
     return ahead;
 }
+
+TouchScroll* DuePage::scroll() { return view_ == View::list && !rows_.empty() ? &reading_.scroll() : nullptr; }
 
 void DuePage::draw_view(Sheet& sheet, const Box& paper)
 {

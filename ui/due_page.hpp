@@ -27,6 +27,7 @@ public:
 
     void draw(Sheet& sheet, double bottom); // fills what is above `bottom`
     bool head(Sheet& sheet);                // its heading and buttons, then; true when the way ahead is asked for
+    TouchScroll* scroll();                  // of a list; none of a drawing
 
 private:
     enum class View { section, list, calendar };
@@ -36,6 +37,7 @@ private:
     void look(bool narrow);
     void draw_reading(Sheet& sheet, const Box& paper);
     std::string part_of(const desk::BoardRow& row, By by) const;
+    std::string in_words(const std::string& part, By by) const;
     std::vector<std::string> values() const; // that may be shown alone
     void ask_view(Sheet& sheet);
     void ask_value(Sheet& sheet);

@@ -3,6 +3,7 @@
 #include "amounts.hpp"
 #include "board_sign.hpp"
 #include "finding_words.hpp"
+#include "place_words.hpp"
 #include "title_block.hpp"
 #include "unit_choice.hpp"
 
@@ -54,6 +55,8 @@ bool FindUnit::listen(bool digits_are_taken)
     if (!ends)
         return false;
     const std::string typed = std::exchange(typed_, "");
+    if (outside_.book.keys("unit").empty()) // there is none to find
+        return false;
     if (plain(typed).size() < least || (digits_are_taken && is_digits(typed)))
         return false;
     asked_ = typed;
@@ -71,8 +74,7 @@ void FindUnit::add_unit(const desk::BoardRow& row)
                              : say("{}, set to {}", words::in_language(row.kind), row.setting),
          (row.latest ? say("in date to {}", words::long_day(*row.latest)) : say("no examination on record")) + ", " +
              say(row.evidence_here ? "copy here" : "no copy here") + " \u00b7 " +
-             (row.place.empty() ? say("where is not known") : desk::shown_name(outside_.book, row.place)) + " \u00b7 " +
-             row.owner});
+             place_in_words(outside_.book, row.place) + " \u00b7 " + row.owner});
     for (const rules::Finding& each : row.findings) {
         const words::Sentence sentence = words::says(each, {}, naming);
         const auto weighs = weight(each.code);

@@ -1,6 +1,7 @@
 #include "first_steps_page.hpp"
 
 #include "people.hpp"
+#include "title_block.hpp"
 
 #include "entitled.hpp"
 #include "written.hpp"
@@ -34,23 +35,37 @@ Said said_of(Kind kind)
 
 void FirstSteps::admit()
 {
-    const auto able = desk::who_may_admit(outside_.book);
-    if (able.empty()) {
+    able_ = desk::who_may_admit(outside_.book);
+    if (able_.empty()) {
         admitting_.emplace(outside_, "");
         return;
     }
-    outside_.signing.in(able.front(), [this, by = able.front()] { admitting_.emplace(outside_, by); });
+    then_ = [this](const std::string& by) {
+        outside_.signing.in(by, [this, by] { admitting_.emplace(outside_, by); });
+    };
 }
 
 // Signed by one who may; where nobody may, somebody is admitted first.
 void FirstSteps::write_sheets()
 {
-    const auto able = who_may_write(outside_.book, "check_sheet");
-    if (able.empty())
+    able_ = who_may_write(outside_.book, "check_sheet");
+    if (able_.empty())
         return admit();
-    outside_.signing.once(able.front(), [this, by = able.front()] {
-        desk::write(outside_.book, desk::sheets_to_begin_with(outside_.hand(by)));
-    });
+    then_ = [this](const std::string& by) {
+        outside_.signing.once(
+            by, [this, by] { desk::write(outside_.book, desk::sheets_to_begin_with(outside_.hand(by))); });
+    };
+}
+
+void FirstSteps::ask_who(Sheet& sheet)
+{
+    const auto pressed = ui::draw(sheet, choice_of_people(outside_.book, "Who says so?", able_), turned_);
+    ui::draw(sheet, title_block(outside_, "WRITES", ""));
+    if (!pressed)
+        return;
+    const std::vector<std::string> able = std::exchange(able_, {});
+    if (*pressed < able.size())
+        then_(able[*pressed]);
 }
 
 // Role, class and sheet are known; the rest is read from the plate.
@@ -76,7 +91,9 @@ void FirstSteps::begin(Kind kind)
 
 void FirstSteps::draw_page(Sheet& sheet)
 {
-    if (admitting_ && !admitting_->draw(sheet))
+    if (!able_.empty())
+        ask_who(sheet);
+    else if (admitting_ && !admitting_->draw(sheet))
         admitting_.reset();
     else if (record_ && !record_->draw(sheet))
         record_.reset();

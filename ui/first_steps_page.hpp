@@ -16,7 +16,8 @@ namespace cotter::ui {
 class FirstSteps {
 public:
     explicit FirstSteps(const Outside& outside) : outside_{outside} {}
-    bool has_the_glass() const { return admitting_ || record_; } // while a step is done
+    bool has_the_glass() const { return admitting_ || record_ || !able_.empty(); } // while a step is done
+    TouchScroll& scroll() { return reading_.scroll(); }
     void draw_page(Sheet& sheet);
     void list(Sheet& sheet, const Box& area);
 
@@ -25,9 +26,13 @@ private:
     void begin_unit(const char* role, const char* of_class);
     void admit();
     void write_sheets();
+    void ask_who(Sheet& sheet); // of those who may, then it is signed
 
     const Outside& outside_;
     ReadPage reading_;
+    std::vector<std::string> able_; // people who may do what was begun; empty: nothing is asked
+    std::function<void(const std::string& by)> then_;
+    std::size_t turned_ = 0;
     std::optional<Admitting> admitting_;
     std::optional<RecordPage> record_;
 };

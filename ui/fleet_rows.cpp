@@ -1,5 +1,8 @@
 #include "fleet_rows.hpp"
 
+#include "amounts.hpp"
+#include "local_time.hpp"
+
 #include <algorithm>
 
 namespace cotter::ui {
@@ -26,6 +29,14 @@ void FleetRows::step(std::size_t i)
     make(i);
     if (i + 1 == rows_.size())
         std::sort(rows_.begin(), rows_.end(), [](const auto& a, const auto& b) { return comes_before(*a, *b); });
+}
+
+std::string FleetRows::since() const
+{
+    if (as_of_.count() / 60 == outside_.now().count() / 60)
+        return "";
+    const std::string zone = desk::zone_of(outside_.book, desk::current_site(outside_.book));
+    return words::clock_time(desk::local_minutes(as_of_, zone));
 }
 
 const desk::BoardRow& FleetRows::row(std::size_t i)

@@ -24,7 +24,7 @@ public:
     bool all_are_read();
     InSteps& steps() { return steps_; }
     const InSteps& steps() const { return steps_; }
-    rules::Instant as_of() const { return as_of_; } // when the reading began
+    std::string since() const; // the clock when the reading began; "": it is of this minute
 
     const desk::BoardRow& row(std::size_t i); // worked out now if it is not yet
     std::vector<desk::BoardRow> known_rows() const;

@@ -75,6 +75,13 @@ std::vector<Box> boxes(const Sheet& sheet, const std::vector<std::string>& butto
 
 } // namespace
 
+std::vector<std::string> with_button(std::vector<std::string> buttons, const char* more)
+{
+    if (*more)
+        buttons.emplace_back(more);
+    return buttons;
+}
+
 Box begin_page(Sheet& sheet, const std::string& heading, const std::vector<std::string>& buttons)
 {
     sheet.fill({0, 0, sheet.width(), sheet.height()}, colours().ground);
@@ -82,7 +89,10 @@ Box begin_page(Sheet& sheet, const std::string& heading, const std::vector<std::
                    sheet.height() - head_mm - foot_height(sheet, buttons) - title_height(sheet)};
     sheet.fill(area, colours().sheet);
     const double w = sheet.width() - 8;
-    sheet.wrapped({4, 3.8, w, 0}, Letter::heading, sheet.cut(Letter::heading, heading, w, 1), 1);
+    const Lettering letter =
+        sheet.that_fits({Letter::heading, {Letter::heading, true}, {Letter::bold, true}}, heading, w, 1);
+    const bool in_two = letter.letter == Letter::bold;
+    sheet.wrapped({4, in_two ? 1.6 : 3.8, w, 0}, letter, heading, in_two ? 2 : 1);
     sheet.line(0, area.y, sheet.width(), area.y, thin_mm);
     sheet.line(0, area.y + area.h, sheet.width(), area.y + area.h, thin_mm);
     return area;
@@ -105,8 +115,9 @@ std::string draw_foot(Sheet& sheet, const std::vector<std::string>& buttons, con
         if (sheet.button(buttons[i], {all[i].x, top + above + all[i].y, all[i].w, all[i].h}, std::nullopt,
                          buttons[i] == chosen, letter))
             pressed = buttons[i];
-    if (goes_back() && std::find(buttons.begin(), buttons.end(), "Back") != buttons.end())
-        return "Back";
+    for (const char* way_out : {"Back", "Leave it", "Leave"})
+        if (goes_back() && std::find(buttons.begin(), buttons.end(), way_out) != buttons.end())
+            return way_out;
     return pressed;
 }
 

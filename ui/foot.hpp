@@ -10,6 +10,9 @@
 
 namespace cotter::ui {
 
+// The buttons, and one more unless it is "".
+std::vector<std::string> with_button(std::vector<std::string> buttons, const char* more);
+
 // Fills the glass, writes the heading, draws the paper's edges; gives the paper.
 Box begin_page(Sheet& sheet, const std::string& heading, const std::vector<std::string>& buttons);
 

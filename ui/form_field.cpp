@@ -22,7 +22,7 @@ FormField::FormField(const Outside& outside, const Json& schema, std::string fie
     : outside_{outside}, schema_{schema}, field_{std::move(field)}, value_(value)
 {
     if (value.is_number_integer())
-        pad_.typed = desk::number_text(value.get<std::int64_t>(), desk::unit_of(field_).power);
+        pad_ = {true, desk::number_text(value.get<std::int64_t>(), desk::unit_of(field_).power)};
     if (value.is_string())
         text_ = value.get<std::string>();
 }
@@ -49,8 +49,12 @@ std::vector<FormField::Option> FormField::options() const
 FormField::Left FormField::choose(Sheet& sheet, const std::string& person)
 {
     const std::vector<Option> all = options();
-    Choice choice{
-        name_of(schema_, field_), all.empty() ? "Nothing of this kind is in the book yet." : "", {}, false, "Leave it"};
+    const bool yes_or_no = schema_.value("type", "") == "boolean"; // opposites stand apart
+    Choice choice{name_of(schema_, field_),
+                  all.empty() ? "Nothing of this kind is in the book yet." : "",
+                  {},
+                  yes_or_no,
+                  "Leave it"};
     for (const Option& each : all)
         choice.options.push_back({each.words, value_ == each.value ? "as it stands" : "", std::nullopt});
     choice.options.push_back({"Not known", "", std::nullopt});

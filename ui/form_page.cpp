@@ -267,7 +267,7 @@ std::vector<std::string> FormPage::buttons() const
         all.emplace_back("Take it out");
     if (path_.empty())
         all.push_back(done_);
-    return all;
+    return with_button(all, scrolls_.back().button());
 }
 
 FormPage::Left FormPage::press(const std::string& word)
@@ -280,6 +280,7 @@ FormPage::Left FormPage::press(const std::string& word)
         go_up();
     if (word == "Leave it" && body_ == begun_)
         return Left::back;
+    scrolls_.back().press(word);
     leaves_ = word == "Leave it";
     if (word.empty() || word != done_)
         return Left::nothing;
@@ -332,6 +333,8 @@ FormPage::Left FormPage::draw(Sheet& sheet, const std::string& person, PicturePa
     const bool has_paper = beside && beside->has_picture();
     if (has_paper)
         words.emplace_back(beside->is_largest() ? "Whole page" : "Larger");
+    if (has_paper && beside->is_larger())
+        words.emplace_back("Next part");
     Box area = begin_page(sheet, place(), words);
     if (has_paper) {
         const Parted parted = part(area, sheet.is_narrow());
@@ -342,6 +345,8 @@ FormPage::Left FormPage::draw(Sheet& sheet, const std::string& person, PicturePa
     const std::string word = draw_foot(sheet, words);
     if (has_paper && (word == "Larger" || word == "Whole page"))
         beside->larger();
+    if (has_paper && word == "Next part")
+        beside->further();
     const Left left = press(word);
     ui::draw(sheet, title_block(outside_, "WRITES", person));
     return left;

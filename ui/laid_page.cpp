@@ -47,9 +47,14 @@ void LaidPage::draw_line(Sheet& sheet, const desk::LaidPipe& laid, const Box& bo
         sheet.sign(figures::Sign::stop, box.x + 7.5, box.y + 5, 7);
     const std::string head = say("{} at {}", desk::shown_name(outside_.book, laid.pipe), in_metres(laid.chainage_mm)) +
                              (laid.run.empty() ? "" : ", " + laid.run);
-    sheet.wrapped({box.x + text_left, box.y + 2, half, 0}, Letter::bold, sheet.cut(Letter::bold, head, half, 1), 1);
-    sheet.wrapped({box.x + text_left, box.y + 8.4, half, 0}, Letter::second,
-                  sheet.cut(Letter::second, how_it_lies(laid), half, 2), 2, colours().second);
+    sheet.wrapped({box.x + text_left, box.y + 2, half, 0},
+                  sheet.that_fits({Letter::bold, {Letter::bold, true}, {Letter::second, true}, {Letter::small, true}},
+                                  head, half, 1),
+                  head, 1);
+    const std::string how = how_it_lies(laid);
+    sheet.wrapped({box.x + text_left, box.y + 8.4, half, 0},
+                  sheet.that_fits({Letter::second, {Letter::second, true}, {Letter::small, true}}, how, half, 2), how,
+                  2, colours().second);
     if (laid.joint_mm && laid.joint_greatest_mm && !sheet.is_narrow())
         sheet.figure(figures::range_line(static_cast<double>(*laid.joint_mm),
                                          static_cast<double>(laid.joint_least_mm.value_or(0)),
@@ -86,11 +91,12 @@ bool LaidPage::draw(Sheet& sheet)
         return true;
     }
     look();
-    const std::vector<std::string> buttons{"Back", "Log a pipe"};
+    const std::vector<std::string> buttons = with_button({"Back", "Log a pipe"}, scroll_.button());
     list(sheet, begin_page(sheet, say("Laid pipes: {} in the log", laid_.size()), buttons));
     const std::string pressed = draw_foot(sheet, buttons);
     if (pressed == "Log a pipe")
         record_.emplace(outside_, "pipe_laid");
+    scroll_.press(pressed);
     ui::draw(sheet, title_block(outside_, "SUPERVISOR", ""));
     return pressed != "Back";
 }

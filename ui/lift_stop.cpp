@@ -100,7 +100,20 @@ void LiftStop::why(Sheet& sheet)
     if (left == Phrases::Left::back)
         go(Page::who);
     if (left == Phrases::Left::said)
-        write();
+        go(Page::hold);
+}
+
+void LiftStop::hold(Sheet& sheet)
+{
+    const auto stop = outside_.book.fact("stop", stop_);
+    const auto pressed = ask(sheet, {say("Is {} fit to be used again?", desk::label_of(outside_.book, unit_)),
+                                     (stop ? name_of(*stop) + ". " : "") + words::in_language(why_.said()) + ".",
+                                     {{"Hold to lift the stop", "", std::nullopt, false, true}},
+                                     false,
+                                     "Back"});
+    if (!pressed)
+        return;
+    *pressed == 0 ? write() : go(Page::why);
 }
 
 void LiftStop::write()
@@ -117,6 +130,7 @@ bool LiftStop::draw(Sheet& sheet)
     case Page::which: which(sheet); break;
     case Page::who: who(sheet); break;
     case Page::why: why(sheet); break;
+    case Page::hold: hold(sheet); break;
     case Page::done:
         if (ask(sheet, {say("The stop on {} is lifted", desk::label_of(outside_.book, unit_)),
                         "",

@@ -18,11 +18,12 @@ public:
     bool draw(Sheet& sheet);                                           // false when it is left or done
 
 private:
-    enum class Page { which, who, why, done, gone };
+    enum class Page { which, who, why, hold, done, gone };
 
     void which(Sheet& sheet);
     void who(Sheet& sheet);
     void why(Sheet& sheet);
+    void hold(Sheet& sheet);
     void write();
     void go(Page page);
     std::optional<std::size_t> ask(Sheet& sheet, const Choice& choice);

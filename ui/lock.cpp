@@ -125,18 +125,37 @@ Lock::Left Lock::draw(Sheet& sheet)
         asked_ = Asked::nothing;
         return Left::back;
     }
+    if (asked_ == Asked::leaving)
+        return leave(sheet);
     const PinPad::Press press = pad_.draw(sheet, words());
     ui::draw(sheet, title_block(outside_, "PIN OF", person_));
     if (press == PinPad::Press::way_out) {
         const bool locked = asked_ == Asked::locked;
-        if (!locked)
-            asked_ = Asked::nothing;
         pad_.clear();
-        return pad_.way_out() == 1 ? Left::stop : locked ? Left::somebody_else : Left::back;
+        const bool stops = pad_.way_out() == 1;
+        if (!locked || !stops)
+            asked_ = locked ? Asked::leaving : Asked::nothing;
+        return stops ? Left::stop : locked ? Left::nothing : Left::back;
     }
     if (press == PinPad::Press::complete)
         take(pad_.digits());
     return Left::nothing;
+}
+
+Lock::Left Lock::leave(Sheet& sheet)
+{
+    std::size_t page = 0;
+    const Choice choice{say("{} may have begun something that is not signed", desk::shown_name(outside_.book, person_)),
+                        "For somebody else the glass begins anew, and it is lost.",
+                        {{"Hold to begin anew", "", std::nullopt, false, true}},
+                        false,
+                        "Back"};
+    const auto pressed = ui::draw(sheet, choice, page);
+    ui::draw(sheet, title_block(outside_, "PIN OF", person_));
+    if (!pressed)
+        return Left::nothing;
+    asked_ = Asked::locked;
+    return *pressed == 0 ? Left::somebody_else : Left::nothing;
 }
 
 void Lock::take(const std::string& digits)

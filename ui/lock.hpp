@@ -32,10 +32,11 @@ public:
     Left draw(Sheet& sheet); // what was pressed other than the PIN
 
 private:
-    enum class Asked { nothing, pin, locked, chosen, again, none };
+    enum class Asked { nothing, pin, locked, leaving, chosen, again, none };
 
     void ask(const std::string& person, bool holds, std::function<void()> then);
     PinPad::Words words() const;
+    Left leave(Sheet& sheet); // what the one before has begun would be lost
     void take(const std::string& digits);
     void try_it(const std::string& digits);
     void set_it(const std::string& digits);

@@ -3,6 +3,7 @@
 #include "digit_keys.hpp"
 
 #include <algorithm>
+#include <utility>
 
 namespace cotter::ui {
 
@@ -16,6 +17,8 @@ constexpr std::size_t longest = 12;
 void NumberPad::press(char key, const Words& words)
 {
     const bool is_digit = '0' <= key && key <= '9';
+    if ((is_digit || key == '.' || key == ',') && std::exchange(stands, false))
+        typed.clear();
     if (key == ',') // the decimal sign of other languages
         key = '.';
     if (key == '-' && words.sign)
@@ -26,6 +29,8 @@ void NumberPad::press(char key, const Words& words)
 
 void NumberPad::rub_out_last()
 {
+    if (std::exchange(stands, false))
+        typed.clear();
     if (!typed.empty())
         typed.pop_back();
 }

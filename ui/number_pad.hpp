@@ -20,6 +20,7 @@ public:
     // The index of the way out that was pressed. Enter on the keyboard is the last one.
     std::optional<std::size_t> draw(Sheet& sheet, const Words& words);
 
+    bool stands = false; // what is typed is of before: the first key begins anew
     std::string typed;
 
 private:

@@ -91,7 +91,7 @@ void OrderUnitPage::draw_picture(Sheet& sheet, const Box& box) const
 bool OrderUnitPage::draw(Sheet& sheet)
 {
     look();
-    const std::vector<std::string> buttons{"Back"};
+    const std::vector<std::string> buttons = with_button({"Back"}, reading_.scroll().button());
     const Box area = begin_page(sheet, title_, buttons);
     const bool narrow = sheet.is_narrow();
     const Box left{area.x, area.y, narrow ? area.w : area.w * 0.45, narrow ? area.h * 0.45 : area.h};
@@ -100,7 +100,9 @@ bool OrderUnitPage::draw(Sheet& sheet)
     draw_picture(sheet, left);
     reading_.list(sheet, lines_, right);
     ui::draw(sheet, title_block(outside_, "DESK", ""));
-    return draw_foot(sheet, buttons) != "Back";
+    const std::string pressed = draw_foot(sheet, buttons);
+    reading_.scroll().press(pressed);
+    return pressed != "Back";
 }
 
 } // namespace cotter::ui

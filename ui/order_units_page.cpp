@@ -37,6 +37,11 @@ std::string first_of(const std::vector<std::string>& says)
 
 } // namespace
 
+std::string name_of(const desk::Order& order)
+{
+    return order.id.starts_with("order-") ? order.customer : order.id + ": " + order.customer; // made by the screen
+}
+
 std::string hire_of(const desk::Order& order)
 {
     return say("first use {}, to {}", day_or(order.first_use, "not known"), day_or(order.end, "an end not known"));
@@ -67,12 +72,14 @@ ReadLine OrderUnitsPage::line_of(const desk::OrderUnit& unit) const
 void OrderUnitsPage::add_settings()
 {
     std::vector<std::string> seen;
+    bool any_serves_all = order_.pipes.empty();
     for (const desk::OrderUnit& unit : units_) {
         const std::string model = desk::doc(outside_.book, "unit", unit.unit).value("model", "");
         if (std::find(seen.begin(), seen.end(), model) != seen.end())
             continue;
         seen.push_back(model);
         const auto needs = desk::needs_of(outside_.book, order_, model);
+        any_serves_all = any_serves_all || desk::serves_all(needs);
         std::vector<std::string> says;
         for (const desk::PipeNeeds& each : needs)
             says.push_back(desk::shown_name(outside_.book, each.pipe) + ": " +
@@ -81,6 +88,9 @@ void OrderUnitsPage::add_settings()
         lines_.push_back({false, two ? std::optional{Sign::warning} : std::nullopt,
                           two ? say("{}: these sizes need two settings", unit.model) : unit.model, joined(says)});
     }
+    if (!any_serves_all)
+        lines_.push_back({false, Sign::warning, "No model here serves all of these sizes",
+                          "Send two models, or hire one in, before the wagon leaves."});
 }
 
 void OrderUnitsPage::ask(std::size_t i)
@@ -123,7 +133,7 @@ bool OrderUnitsPage::list(Sheet& sheet)
     if (const char* button = steps_.button(); *button)
         buttons.insert(buttons.begin(), button);
     const std::string about = *steps_.button() ? said_of(steps_) : hire_of(order_);
-    const auto pressed = reading_.draw(sheet, order_.id + ", " + about, lines_, buttons);
+    const auto pressed = reading_.draw(sheet, name_of(order_) + ", " + about, lines_, buttons);
     steps_.press(pressed.button);
     if (pressed.line && *pressed.line >= before_)
         unit_.emplace(outside_, order_, units_.at(*pressed.line - before_).unit);

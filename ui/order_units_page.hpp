@@ -38,6 +38,8 @@ private:
     std::optional<OrderUnitPage> unit_;
 };
 
+// By its own name where it has one, and its customer.
+std::string name_of(const desk::Order& order);
 // "first use 1 Dec, to 15 Jan".
 std::string hire_of(const desk::Order& order);
 

@@ -2,6 +2,8 @@
 
 #include "title_block.hpp"
 
+#include <algorithm>
+
 namespace cotter::ui {
 
 using figures::Sign;
@@ -12,9 +14,10 @@ ReadLine OrdersPage::line_of(const desk::Order& order) const
     for (const std::string& each : order.pipes)
         pipes += (pipes.empty() ? "" : ", ") + desk::shown_name(outside_.book, each);
     const bool is_open = pipes.empty() || order.hitch.empty() || !order.end || !order.first_use;
-    return {false, is_open ? std::optional{Sign::warning} : std::nullopt, order.id + ": " + order.customer,
+    return {false, is_open ? std::optional{Sign::warning} : std::nullopt, name_of(order),
             (order.site.empty() ? say("site not known") : desk::shown_name(outside_.book, order.site)) + " \u00b7 " +
                 hire_of(order) + " \u00b7 " + (pipes.empty() ? say("sizes not known") : pipes) + " \u00b7 " +
+                (order.machine.empty() ? "" : order.machine + ", ") +
                 say("hitch {}", order.hitch.empty() ? say("not known") : order.hitch),
             "Units"};
 }
@@ -27,8 +30,14 @@ void OrdersPage::look()
     looked_of_ = of;
     orders_ = desk::orders(outside_.book);
     lines_.clear();
-    for (const desk::Order& each : orders_)
-        lines_.push_back(line_of(each));
+    const rules::Day today = outside_.hand("").day;
+    const auto over = std::stable_partition(orders_.begin(), orders_.end(),
+                                            [&](const desk::Order& each) { return !each.is_over(today); });
+    for (auto each = orders_.begin(); each != orders_.end(); ++each) {
+        lines_.push_back(line_of(*each));
+        if (each >= over)
+            lines_.back().words += " \u00b7 " + say("is over");
+    }
     if (lines_.empty())
         lines_.push_back({false, std::nullopt, "No order is in the book yet",
                           "Record the first one: customer, site, pipe sizes with their maker, hitch, days."});

@@ -28,6 +28,7 @@ struct Photos {
     std::function<std::vector<std::string>()> found;                     // paths, newest first
     std::function<std::optional<std::string>(const std::string&)> bytes; // of a path
     std::function<std::string(const std::string& bytes)> keep;           // beside the book; gives its SHA-256
+    std::function<void()> watch = {}; // draw again once others are found; asked for on each frame
 };
 
 struct Outside {

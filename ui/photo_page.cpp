@@ -8,8 +8,6 @@ namespace cotter::ui {
 
 namespace {
 
-constexpr double look_again = 1; // s
-
 std::string file_name(const std::string& path) { return path.substr(path.find_last_of('/') + 1); }
 
 } // namespace
@@ -22,9 +20,8 @@ PhotoPage::PhotoPage(const Outside& outside, std::string question, bool may_be_w
 
 void PhotoPage::find()
 {
-    if (outside_.ticks() - found_at_ < look_again)
-        return;
-    found_at_ = outside_.ticks();
+    if (outside_.photos.watch)
+        outside_.photos.watch();
     found_ = outside_.photos.found ? outside_.photos.found() : std::vector<std::string>{};
 }
 
@@ -43,7 +40,6 @@ void PhotoPage::open(const std::string& path)
 PhotoPage::Left PhotoPage::choose(Sheet& sheet, const std::string& person)
 {
     find();
-    sheet.draw_again_in(look_again);
     const std::string how = found_.empty()
                                 ? "None is found. Drop one on this window, or put it into the pictures' folder."
                                 : "Dropped on this window, or in the pictures' folder; the newest first.";

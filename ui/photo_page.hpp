@@ -33,7 +33,6 @@ private:
     bool may_be_without_;
     std::vector<std::string> found_;
     std::size_t turned_ = 0;
-    double found_at_ = -1e9;
     PicturePane pane_;
 };
 

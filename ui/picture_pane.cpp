@@ -21,6 +21,18 @@ void PicturePane::larger()
     moved_ = {0, 0};
 }
 
+// As one reads: to the right, then the next row from the left; from the end to the beginning.
+void PicturePane::further()
+{
+    constexpr float step = 0.8F; // of what is seen
+    const float least_x = std::min(0.0F, seen_.x - whole_.x), least_y = std::min(0.0F, seen_.y - whole_.y);
+    const bool ends_row = moved_.x <= least_x + 1;
+    if (!ends_row)
+        moved_.x = std::max(least_x, moved_.x - step * seen_.x);
+    else
+        moved_ = {0, moved_.y <= least_y + 1 ? 0 : std::max(least_y, moved_.y - step * seen_.y)};
+}
+
 void PicturePane::draw(Sheet& sheet, const Box& box)
 {
     sheet.fill(box, colours().sheet);
@@ -31,6 +43,8 @@ void PicturePane::draw(Sheet& sheet, const Box& box)
     const float fit = std::min(w / static_cast<float>(picture_->width), h / static_cast<float>(picture_->height));
     const float scale = fit * static_cast<float>(zoom_);
     const ImVec2 size{static_cast<float>(picture_->width) * scale, static_cast<float>(picture_->height) * scale};
+    seen_ = {w, h};
+    whole_ = size;
     const ImVec2 at{sheet.theme().px(box.x), sheet.theme().px(box.y)};
     if (ImGui::IsMouseDown(0) && ImGui::IsMouseHoveringRect(at, {at.x + w, at.y + h})) {
         const ImVec2 by = ImGui::GetIO().MouseDelta;

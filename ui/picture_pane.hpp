@@ -20,14 +20,16 @@ public:
 
     void draw(Sheet& sheet, const Box& box);
     bool is_largest() const { return zoom_ >= largest; }
-    void larger(); // and from the largest back to the whole
+    bool is_larger() const { return zoom_ > 1; }
+    void larger();  // and from the largest back to the whole
+    void further(); // to its next part, without a finger
 
 private:
     static constexpr double largest = 4;
     std::optional<Picture> picture_;
     ImTextureID texture_ = nullptr;
     double zoom_ = 1;
-    ImVec2 moved_{0, 0}; // px
+    ImVec2 moved_{0, 0}, seen_{0, 0}, whole_{0, 0}; // px
 };
 
 } // namespace cotter::ui

@@ -2,6 +2,7 @@
 
 #include "plan_page.hpp"
 
+#include "amounts.hpp"
 #include "finding_words.hpp"
 #include "form_words.hpp"
 #include "kinds.hpp"
@@ -117,8 +118,7 @@ void PlanPage::begin(const std::string& person)
 {
     planner_ = person;
     const Json schema = is_delivery_ ? schema_of_delivery() : schema_of_typed();
-    form_.emplace(outside_, is_delivery_ ? say("{}: unloading", desk::label_of(outside_.book, id_)) : "Lift plan",
-                  schema, fields_of(schema, plan_), "Work it out");
+    form_.emplace(outside_, is_delivery_ ? "A delivery" : "Lift plan", schema, fields_of(schema, plan_), "Work it out");
     go(Page::form);
 }
 
@@ -185,13 +185,10 @@ try {
     Json body = work_->body;
     if (is_delivery_) {
         desk::write(outside_.book, {desk::entry(outside_.hand(planner_), "unloading_plan", id_, body)});
-        said_ = say("How {} is unloaded is in the book", desk::label_of(outside_.book, id_));
         return go(Page::issued);
     }
     body["issued"] = body["signed"] = true;
     desk::write(outside_.book, {desk::entry(outside_.hand(planner_), "lift_plan", id_, body)});
-    said_ = words::say("{}, issue {}, is in force from {}", id_, body.at("issue").get<int>(),
-                       body.at("first_day").get<std::string>());
     go(Page::issued);
 } catch (const records::FormError& why) {
     form_->say(why.what());
@@ -200,8 +197,13 @@ try {
 
 void PlanPage::issued(Sheet& sheet)
 {
+    const Json& body = work_->body;
+    const std::string said = is_delivery_
+                                 ? say("How {} is unloaded is in the book", desk::label_of(outside_.book, id_))
+                                 : say("{}, issue {}, is in force from {}", id_, body.at("issue").get<int>(),
+                                       words::long_day(*rules::parse_day(body.at("first_day").get<std::string>())));
     if (ask(sheet,
-            {said_,
+            {said,
              is_delivery_
                  ? "Tell everybody who is there where to stand."
                  : "Everybody named for the day signs the briefing of this issue before the next lift; marks are "

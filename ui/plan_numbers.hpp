@@ -24,6 +24,7 @@ public:
     // Results as a lift_plan's record has them; `why_not` stands over them.
     void show(const records::Book& book, const records::Json& results, const std::vector<std::string>& why_not);
     void draw(Sheet& sheet, const Box& area);
+    TouchScroll& scroll() { return scroll_; }
 
 private:
     static double height_of(const Sheet& sheet, const Line& line, double width);

@@ -86,6 +86,7 @@ void PlanPage::press(const std::string& word)
 {
     if (word == "Numbers")
         picture_.reset();
+    numbers_.scroll().press(word);
     for (const auto& [name, picture] : {std::pair{"Above", PlanPicture::above},
                                         {"Section", PlanPicture::section},
                                         {"Chart", PlanPicture::chart},
@@ -122,6 +123,7 @@ void PlanPage::view(Sheet& sheet)
         buttons.emplace_back("New issue");
     else if (work_->fits())
         buttons.emplace_back("Issue");
+    buttons = with_button(buttons, picture_ ? "" : numbers_.scroll().button());
     const std::string head = picture_    ? pictures_->caption(*picture_)
                              : is_worked ? (work_->fits() ? "It fits. Nothing is issued yet" : "It does not fit")
                                          : say("{}, issue {}", id_, plan_.value("issue", 0));

@@ -46,7 +46,7 @@ private:
     const Outside& outside_;
     Page page_ = Page::list;
     std::size_t turned_ = 0;
-    std::string id_, planner_, said_;
+    std::string id_, planner_;
     bool is_delivery_ = false;                     // of a unit, not of the work
     records::Json plan_ = records::Json::object(); // that is looked at
     std::optional<PlanPicture> picture_;           // nothing: numbers

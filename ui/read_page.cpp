@@ -3,6 +3,8 @@
 #include "foot.hpp"
 
 #include <algorithm>
+#include <functional>
+#include <numeric>
 
 namespace cotter::ui {
 
@@ -47,20 +49,40 @@ bool draw_line(Sheet& sheet, const ReadLine& line, double y, const Box& area)
 
 } // namespace
 
+// Once: a list of thousands is drawn as quickly as what is seen of it.
+void ReadPage::measure(const Sheet& sheet, const std::vector<ReadLine>& lines, const Box& area)
+{
+    std::size_t of = lines.size();
+    const auto mix = [&](std::size_t more) { of = of * 31 + more; };
+    mix(std::hash<double>{}(area.w));
+    mix(std::hash<double>{}(at_desk().target));
+    mix(std::hash<const void*>{}(&sheet.theme()));
+    mix(std::hash<double>{}(sheet.theme().px_per_mm()));
+    mix(static_cast<std::size_t>(looks().text_percent));
+    mix(static_cast<std::size_t>(words::language()));
+    for (const ReadLine& each : lines)
+        for (const std::string* text : {&each.words, &each.more, &each.opens})
+            mix(std::hash<std::string>{}(*text));
+    if (of == measured_)
+        return;
+    measured_ = of;
+    heights_.clear();
+    for (const ReadLine& each : lines)
+        heights_.push_back(height_of(sheet, each, area));
+}
+
 std::optional<std::size_t> ReadPage::list(Sheet& sheet, const std::vector<ReadLine>& lines, const Box& area)
 {
-    double all = 3;
-    for (const ReadLine& each : lines)
-        all += height_of(sheet, each, area);
+    measure(sheet, lines, area);
+    const double all = std::accumulate(heights_.begin(), heights_.end(), 3.0);
     touch_scroll(scroll_, sheet, area, sheet.theme().px(all - area.h));
     double y = area.y - static_cast<double>(scroll_.at) / sheet.theme().px_per_mm();
     std::optional<std::size_t> opened;
     sheet.clip(area);
-    for (std::size_t i = 0; i < lines.size(); ++i) {
-        const double height = height_of(sheet, lines[i], area);
-        if (y + height > area.y && y < area.y + area.h && draw_line(sheet, lines[i], y, area))
+    for (std::size_t i = 0; i < lines.size() && y < area.y + area.h; ++i) {
+        if (y + heights_[i] > area.y && draw_line(sheet, lines[i], y, area))
             opened = i;
-        y += height;
+        y += heights_[i];
     }
     sheet.clip_no_more();
     return opened;
@@ -69,9 +91,12 @@ std::optional<std::size_t> ReadPage::list(Sheet& sheet, const std::vector<ReadLi
 ReadPage::Pressed ReadPage::draw(Sheet& sheet, const std::string& title, const std::vector<ReadLine>& lines,
                                  const std::vector<std::string>& buttons)
 {
-    const Box area = begin_page(sheet, title, buttons);
+    const std::vector<std::string> all = with_button(buttons, scroll_.button());
+    const Box area = begin_page(sheet, title, all);
     const auto opened = list(sheet, lines, area);
-    return {opened, draw_foot(sheet, buttons)};
+    const std::string pressed = draw_foot(sheet, all);
+    scroll_.press(pressed);
+    return {opened, pressed == scroll_.button() ? "" : pressed};
 }
 
 } // namespace cotter::ui

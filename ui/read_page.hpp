@@ -30,9 +30,14 @@ public:
     // The lines alone; the index of what was opened.
     std::optional<std::size_t> list(Sheet& sheet, const std::vector<ReadLine>& lines, const Box& area);
     void back_to_the_top() { scroll_.at = 0; }
+    TouchScroll& scroll() { return scroll_; } // its button belongs to the foot of who draws the lines alone
 
 private:
+    void measure(const Sheet& sheet, const std::vector<ReadLine>& lines, const Box& area);
+
     TouchScroll scroll_;
+    std::size_t measured_ = 0;    // a hash of what was measured, and for which glass
+    std::vector<double> heights_; // mm, of each line
 };
 
 } // namespace cotter::ui

@@ -86,7 +86,7 @@ void ReceivePage::unit(Sheet& sheet)
 void ReceivePage::serial(Sheet& sheet)
 {
     const auto pressed = pad_.draw(sheet, {"Which serial is on its plate?",
-                                           "Type its digits only. The plate, not the label.",
+                                           "All of its digits, no letters. From the plate, not the label.",
                                            "",
                                            false,
                                            false,
@@ -154,11 +154,13 @@ void ReceivePage::parts(Sheet& sheet)
 
 void ReceivePage::evidence(Sheet& sheet)
 {
-    const auto pressed = ask(sheet, {"Is its report or a copy with it, and does it name this serial?",
-                                     label(),
-                                     {{"Yes, seen", "", figures::Sign::in_order}, {"No", "", figures::Sign::warning}},
-                                     true,
-                                     "Back"});
+    const auto pressed =
+        ask(sheet,
+            {"Is its report or a copy with it, and does it name this serial?",
+             say("{} \u00b7 serial {}", label(), desk::doc(outside_.book, "unit", arrival_.unit).value("serial", "?")),
+             {{"Yes, seen", "", figures::Sign::in_order}, {"No", "", figures::Sign::warning}},
+             true,
+             "Back"});
     if (!pressed)
         return;
     if (*pressed == 2)
@@ -200,7 +202,7 @@ void ReceivePage::condition(Sheet& sheet)
 {
     const Condition best = best_condition(arrival_);
     std::vector<Condition> each;
-    Choice choice{"How is it taken in?", label(), {}, false, "Back"};
+    Choice choice{"How is it taken in?", label(), {}, true, "Back"};
     const auto add = [&](Condition condition, const char* words, const char* more, figures::Sign sign) {
         each.push_back(condition);
         choice.options.push_back({words, more, sign});
@@ -247,11 +249,12 @@ void ReceivePage::write()
 
 void ReceivePage::swap(Sheet& sheet)
 {
-    const auto pressed = ask(sheet, {"Call the yard for a swap?",
-                                     label(),
-                                     {{"Call for a swap", "the yard sees it among its calls", figures::Sign::to_do}},
-                                     false,
-                                     "No"});
+    const auto pressed =
+        ask(sheet, {"Call the yard for a swap?",
+                    label(),
+                    {{"Call for a swap", "ring the yard too: this stays in this book", figures::Sign::to_do}},
+                    false,
+                    "No"});
     if (!pressed)
         return;
     if (*pressed == 0)

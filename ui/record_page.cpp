@@ -71,9 +71,11 @@ bool is_about_a_mark(const std::string& kind) { return kind == "trench_inspectio
 
 } // namespace
 
-RecordPage::RecordPage(const Outside& outside, std::string kind, Json begun)
-    : outside_{outside}, was_given_kind_{!kind.empty()}, page_{kind.empty() ? Page::group : Page::about},
-      begun_(std::move(begun)), kind_{std::move(kind)}, units_{outside}
+RecordPage::RecordPage(const Outside& outside, std::string kind, Json begun, std::string about)
+    : outside_{outside}, was_given_kind_{!kind.empty()}, page_{kind.empty()    ? Page::group
+                                                               : about.empty() ? Page::about
+                                                                               : Page::who},
+      begun_(std::move(begun)), kind_{std::move(kind)}, about_{std::move(about)}, units_{outside}
 {
 }
 
@@ -289,7 +291,11 @@ try {
         body["photos"] = Json::array({picture_});
     else if (!picture_.empty())
         body["copy"] = {{"legible", true}, {"here", true}, {"sha256", picture_}};
-    desk::write(outside_.book, {desk::entry(outside_.hand(person_), kind_, about_, std::move(body))});
+    const desk::Hand hand = outside_.hand(person_);
+    std::vector<records::Entry> entries{desk::entry(hand, kind_, about_, body)};
+    if (const std::string damage = body.value("damage", ""); kind_ == "returned" && !damage.empty())
+        entries.push_back(desk::find_a_defect(hand, about_, "stop", damage, {})); // until it is looked at and cleared
+    desk::write(outside_.book, std::move(entries));
     go(Page::written);
 } catch (const records::FormError& why) {
     form_->say(why.what());

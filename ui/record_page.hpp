@@ -20,8 +20,10 @@ namespace cotter::ui {
 
 class RecordPage {
 public:
-    // `kind` "": it is chosen first. With `begun` it is a new thing, of which so much is known already.
-    RecordPage(const Outside& outside, std::string kind, records::Json begun = records::Json::object());
+    // `kind` "": it is chosen first. With `begun` it is a new thing, of which so much is known already. `about` "": it
+    // is asked what it is about.
+    RecordPage(const Outside& outside, std::string kind, records::Json begun = records::Json::object(),
+               std::string about = "");
     bool draw(Sheet& sheet); // false when it is left or written
 
 private:

@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 namespace cotter::ui {
 
@@ -30,6 +31,16 @@ float Fling::advance(float seconds)
     return moved;
 }
 
+const char* TouchScroll::button() const { return most <= 0 ? "" : at >= most - 1 ? "To the top" : "Further down"; }
+
+void TouchScroll::press(const std::string& button)
+{
+    if (button == "Further down")
+        at = std::min(at + page, most);
+    if (button == "To the top")
+        at = 0;
+}
+
 void touch_scroll(TouchScroll& list, Sheet& sheet, const Box& area, float most)
 {
     const Theme& theme = sheet.theme();
@@ -53,11 +64,14 @@ void touch_scroll(TouchScroll& list, Sheet& sheet, const Box& area, float most)
     }
     if (ImGui::IsMouseHoveringRect(min, max, false))
         list.at -= io.MouseWheel * theme.px(15);
+    list.page = theme.px(area.h * 0.9);
     if (is_key_pressed(ImGuiKey_PageDown))
-        list.at += theme.px(area.h * 0.9);
+        list.at += list.page;
     if (is_key_pressed(ImGuiKey_PageUp))
-        list.at -= theme.px(area.h * 0.9);
-    list.at = std::clamp(list.at, 0.0F, std::max(most, 0.0F));
+        list.at -= list.page;
+    if ((std::exchange(list.most, std::max(most, 0.0F)) > 0) != (most > 0)) // its button comes or goes
+        sheet.draw_again_in(0);
+    list.at = std::clamp(list.at, 0.0F, list.most);
     if (list.fling.moving())
         sheet.draw_again_in(0);
 }

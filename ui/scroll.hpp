@@ -21,6 +21,12 @@ struct TouchScroll {
     float at = 0;
     Fling fling;
     bool held = false, dragging = false;
+    float most = 0, page = 0; // px: how far it goes, how much is seen at once
+
+    // The button that turns it, for who cannot or will not swipe: "Further down", at the end "To the top"; "" where
+    // all is seen.
+    const char* button() const;
+    void press(const std::string& button);
 };
 
 // Moves the list by finger, wheel or Page Up and Down within 0..most px; while it moves the sheet is drawn again.

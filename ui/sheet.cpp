@@ -35,7 +35,10 @@ bool press_became_drag(const Theme& theme)
     return in_play && io.MouseDragMaxDistanceSqr[0] > slop * slop;
 }
 
-Sheet::Sheet(const Theme& theme, Spy spy) : theme_{theme}, spy_{std::move(spy)}, list_{ImGui::GetWindowDrawList()} {}
+Sheet::Sheet(const Theme& theme, Spy spy, bool hears_fingers)
+    : theme_{theme}, spy_{std::move(spy)}, list_{ImGui::GetWindowDrawList()}, hears_fingers_{hears_fingers}
+{
+}
 
 double Sheet::width() const { return static_cast<double>(ImGui::GetIO().DisplaySize.x) / theme_.px_per_mm(); }
 double Sheet::height() const { return static_cast<double>(ImGui::GetIO().DisplaySize.y) / theme_.px_per_mm(); }
@@ -44,6 +47,7 @@ bool Sheet::is_narrow() const { return width() < 170; }
 
 void Sheet::fill(const Box& box, ImU32 colour)
 {
+    is_blank_ = false;
     list_->AddRectFilled(px(box.x, box.y), px(box.x + box.w, box.y + box.h), colour);
     if (spy_)
         filled_.emplace_back(box, colour);
@@ -132,6 +136,15 @@ bool Sheet::fits(Lettering letter, const std::string& text, double width, int mo
                        [&](const std::string& line) { return measure(letter, line) <= width + 0.5; });
 }
 
+Lettering Sheet::that_fits(const std::vector<Lettering>& letters, const std::string& english, double width,
+                           int lines) const
+{
+    const std::string text = words::in_language(english);
+    const auto found = std::find_if(letters.begin(), letters.end(),
+                                    [&](const Lettering& each) { return fits(each, text, width, lines); });
+    return found == letters.end() ? letters.back() : *found;
+}
+
 std::string Sheet::cut(Lettering letter, std::string text, double width, int lines) const
 {
     text = words::in_language(text);
@@ -208,7 +221,10 @@ bool Sheet::target(const std::string& words, const Box& box, bool chosen)
     const bool by_enter = has_keyboard && is_key_pressed(ImGuiKey_Enter) && !ImGui::GetIO().WantTextInput;
     if (has_keyboard) // where the keyboard stands
         frame({box.x - 0.9, box.y - 0.9, box.w + 1.8, box.h + 1.8}, thick_mm, colours().ink, button_radius_mm + 0.9);
-    return by_enter || (pressed && !press_became_drag(theme_));
+    const bool is_heard = hears_fingers_ || takes_digits_ || !ImGui::IsMouseReleased(0);
+    const bool taken = by_enter || (pressed && is_heard && !press_became_drag(theme_));
+    was_pressed_ = was_pressed_ || taken;
+    return taken;
 }
 
 // As large as the box has room for.

@@ -32,7 +32,8 @@ using Spy = std::function<void(const Seen&)>;
 
 class Sheet {
 public:
-    explicit Sheet(const Theme& theme, Spy spy = {});
+    // Fingers are not heard for a moment after a press: a second tap of a double one answers no second question.
+    explicit Sheet(const Theme& theme, Spy spy = {}, bool hears_fingers = true);
 
     double width() const;   // mm
     double height() const;  // mm
@@ -52,7 +53,11 @@ public:
 
     double height_of(Lettering letter, const std::string& text, double width) const; // mm, to the foot of its last line
 
-    // The text as it is if it takes no more lines than that, else its beginning and "...".
+    // The first of these letters in which the text takes no more lines than that; the last where none is small enough.
+    Lettering that_fits(const std::vector<Lettering>& letters, const std::string& text, double width, int lines) const;
+
+    // For what only announces a page that opens: the text as it is if it takes no more lines than that, else its
+    // beginning and "...".
     std::string cut(Lettering letter, std::string text, double width, int lines) const;
 
     // Broken into at most `lines` lines of the given width; plain where that is what fits. What does not fit is cut and
@@ -83,7 +88,12 @@ public:
     // A frame is wanted after so many seconds, though nobody touches anything; the soonest counts.
     void draw_again_in(double seconds) { drawn_again_in_ = std::min(drawn_again_in_, seconds); }
     double drawn_again_in() const { return drawn_again_in_; }
-    void take_digits() { takes_digits_ = true; } // typed ones are this page's, no tag
+    bool was_pressed() const { return was_pressed_; } // a target, in this frame
+    bool is_blank() const { return is_blank_; }       // nothing was drawn: the page went to another
+    void take_digits()
+    {
+        takes_digits_ = true;
+    } // typed ones are this page's, no tag; a pad's keys are as quick as fingers
     bool takes_digits() const { return takes_digits_; }
 
 private:
@@ -107,7 +117,7 @@ private:
     const Theme& theme_;
     Spy spy_;
     ImDrawList* list_;
-    bool takes_digits_ = false;
+    bool takes_digits_ = false, hears_fingers_ = true, was_pressed_ = false, is_blank_ = true;
     double drawn_again_in_ = std::numeric_limits<double>::infinity();
     std::vector<std::pair<Box, ImU32>> filled_; // so far, for the spy
 };

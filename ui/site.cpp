@@ -17,14 +17,6 @@ namespace cotter::ui {
 
 using records::Json;
 
-namespace {
-
-constexpr std::array<const char*, 4> place_questions{
-    "Is it level, within the chart's tolerance?", "Ground and edge: will they carry the machine with the load?",
-    "Services: overhead lines and buried services dealt with?", "Is the zone closed, nobody inside?"};
-
-} // namespace
-
 void Site::go(Page page)
 {
     page_ = page;
@@ -57,13 +49,17 @@ std::optional<std::size_t> Site::ask(Sheet& sheet, const Choice& choice)
 const std::vector<std::string> Site::all_buttons{"Due",  "Stopped", "Place",   "People",   "Plans",
                                                  "Laid", "Record",  "Compare", "This day", "Leave"};
 
-void Site::buttons(Sheet& sheet, Page now)
+// `list`: what the page's own button turns.
+void Site::buttons(Sheet& sheet, Page now, TouchScroll* list)
 {
     constexpr std::array pages{Page::due,  Page::stopped, Page::place,   Page::people, Page::plans,
                                Page::laid, Page::record,  Page::compare, Page::today,  Page::gone};
     const auto here = std::find(pages.begin(), pages.end(), now) - pages.begin();
-    const std::string pressed = draw_foot(sheet, all_buttons, all_buttons[static_cast<std::size_t>(here)]);
-    if (pressed.empty())
+    const std::string pressed = draw_foot(sheet, with_button(all_buttons, list ? list->button() : ""),
+                                          all_buttons[static_cast<std::size_t>(here)]);
+    if (list)
+        list->press(pressed);
+    if (std::find(all_buttons.begin(), all_buttons.end(), pressed) == all_buttons.end())
         return;
     const Page next = pages[static_cast<std::size_t>(std::find(all_buttons.begin(), all_buttons.end(), pressed) -
                                                      all_buttons.begin())];
@@ -84,14 +80,16 @@ void Site::due(Sheet& sheet)
         return first_.draw_page(sheet);
     is_begun_ = is_begun_ || desk::is_begun(outside_.book);
     if (!is_begun_) {
-        first_.list(sheet, begin_page(sheet, "A new site begins", all_buttons));
-        buttons(sheet, Page::due);
+        first_.list(sheet, begin_page(sheet, "A new site begins", with_button(all_buttons, first_.scroll().button())));
+        buttons(sheet, Page::due, &first_.scroll());
         return ui::draw(sheet, title_block(outside_, "SUPERVISOR", supervisor()));
     }
     if (due_.has_the_glass())
         return due_.ask(sheet);
-    due_.draw(sheet, sheet.height() - title_height(sheet) - foot_height(sheet, all_buttons));
-    buttons(sheet, Page::due); // first under the keyboard
+    TouchScroll* list = due_.scroll();
+    const auto foot = with_button(all_buttons, list ? list->button() : "");
+    due_.draw(sheet, sheet.height() - title_height(sheet) - foot_height(sheet, foot));
+    buttons(sheet, Page::due, list); // first under the keyboard
     if (due_.head(sheet)) {
         ahead_.emplace(outside_);
         go(Page::ahead);
@@ -120,31 +118,9 @@ void Site::place(Sheet& sheet)
     if (*pressed == choice.options.size())
         return go(Page::due);
     outside_.signing.in(supervisor(), [this, place = marks[*pressed].value("id", "")] {
-        place_ = place;
-        confirmed_.clear();
+        confirms_.emplace(outside_, place, supervisor());
         go(Page::confirm);
     });
-}
-
-void Site::confirm(Sheet& sheet)
-{
-    const Choice choice{place_questions[confirmed_.size()],
-                        say("Mark {} \u00b7 {} of {}", place_, confirmed_.size() + 1, place_questions.size()),
-                        {{"Yes", "", figures::Sign::in_order}, {"No", "", figures::Sign::stop}},
-                        true,
-                        "Leave it"};
-    const auto pressed = ask(sheet, choice);
-    if (!pressed)
-        return;
-    if (*pressed == 2)
-        return go(Page::place);
-    confirmed_.push_back(*pressed == 0);
-    if (confirmed_.size() < place_questions.size())
-        return;
-    const std::vector<bool> said = std::exchange(confirmed_, {});
-    desk::write(outside_.book, {confirm_place(outside_.hand(supervisor()), desk::current_site(outside_.book), place_,
-                                              said[0], said[1], said[2], said[3])});
-    go(Page::due);
 }
 
 bool Site::draw(Sheet& sheet)
@@ -153,7 +129,10 @@ bool Site::draw(Sheet& sheet)
     case Page::due: due(sheet); break;
     case Page::stopped: stopped(sheet); break;
     case Page::place: place(sheet); break;
-    case Page::confirm: confirm(sheet); break;
+    case Page::confirm:
+        if (!confirms_->draw(sheet))
+            go(confirms_->is_done() ? Page::due : Page::place);
+        break;
     case Page::clock: clock(sheet); break;
     case Page::people: people(sheet); break;
     case Page::name: name(sheet); break;

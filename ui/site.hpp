@@ -8,6 +8,7 @@
 #include "briefing_page.hpp"
 #include "choice.hpp"
 #include "compare.hpp"
+#include "confirm_place.hpp"
 #include "copy_page.hpp"
 #include "due_page.hpp"
 #include "first_steps_page.hpp"
@@ -75,7 +76,6 @@ private:
     void add_site();
     void clock(Sheet& sheet);
     void place(Sheet& sheet);
-    void confirm(Sheet& sheet);
     void people(Sheet& sheet);
     void name(Sheet& sheet);
     void whose_pin(Sheet& sheet);
@@ -83,7 +83,7 @@ private:
     void begin_admitting();
     void as_admitter(std::function<void(const std::string&)> then); // with "" where nobody may admit yet
     void by_whom(Sheet& sheet);
-    void buttons(Sheet& sheet, Page now);
+    void buttons(Sheet& sheet, Page now, TouchScroll* list = nullptr);
     void go(Page page);
     std::optional<std::size_t> ask(Sheet& sheet, const Choice& choice);
     std::string supervisor() const;
@@ -114,8 +114,8 @@ private:
     std::optional<LaidPage> laid_;
     std::optional<RecordPage> record_;
     std::function<void(const std::string&)> by_whom_;
-    std::string place_, notice_;
-    std::vector<bool> confirmed_;
+    std::string notice_;
+    std::optional<ConfirmPlace> confirms_;
 };
 
 } // namespace cotter::ui

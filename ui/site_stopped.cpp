@@ -5,6 +5,7 @@
 #include "foot.hpp"
 
 #include "amounts.hpp"
+#include "arrival.hpp"
 #include "clock.hpp"
 #include "finding_words.hpp"
 #include "local_time.hpp"
@@ -31,15 +32,23 @@ const char* button_for(rules::Code code)
     }
 }
 
+// Of a unit that is elsewhere, or on its way here, this site says nothing but that it may be received.
+bool may_be_here(const records::Book& book, const desk::BoardRow& row, const std::string& site)
+{
+    return row.place.empty() || row.place == site || desk::was_sent_here(book, row.unit, site);
+}
+
 } // namespace
 
 // Each with what clears it, and the way there where it is in Site.
 void Site::add_units()
 {
     const auto naming = [&](const std::string& id) { return desk::shown_name(outside_.book, id); };
+    const std::string site = desk::current_site(outside_.book);
     for (const auto& row : fleet_.known_rows())
         for (const auto& finding : row.findings)
-            if (weight(finding.code) == rules::Weight::stop && !row.scrapped()) {
+            if (weight(finding.code) == rules::Weight::stop && !row.scrapped() &&
+                may_be_here(outside_.book, row, site)) {
                 const words::Sentence sentence = words::says(finding, {}, naming);
                 rows_[stopped_.size()] = row.unit;
                 stopped_.push_back(
@@ -118,7 +127,11 @@ void Site::stopped(Sheet& sheet)
         look_at_stopped();
     else
         stopped_ = {{false, figures::Sign::to_do, said_of(fleet_.steps()), ""}};
-    const auto opened = reading_.list(sheet, stopped_, begin_page(sheet, "Stopped now, and why", all_buttons));
+    const std::string since = fleet_.since();
+    const auto opened = reading_.list(
+        sheet, stopped_,
+        begin_page(sheet, since.empty() ? say("Stopped now, and why") : say("Stopped, and why, as of {}", since),
+                   with_button(all_buttons, reading_.scroll().button())));
     if (opened && notices_.contains(*opened)) {
         notice_ = notices_.at(*opened);
         go(Page::clock);
@@ -135,7 +148,7 @@ void Site::stopped(Sheet& sheet)
         ahead_.emplace(outside_);
         go(Page::ahead);
     } else
-        buttons(sheet, Page::stopped);
+        buttons(sheet, Page::stopped, &reading_.scroll());
     ui::draw(sheet, title_block(outside_, "SUPERVISOR", supervisor()));
 }
 

@@ -3,7 +3,9 @@
 #include "title_block.hpp"
 #include "written.hpp"
 
+#include <algorithm>
 #include <array>
+#include <set>
 #include <vector>
 
 namespace cotter::ui {
@@ -12,6 +14,18 @@ namespace {
 
 constexpr std::array<const char*, 5> reasons{"bent, cracked or broken", "it slipped or dropped", "pin, keeper or lock",
                                              "paper or plate is wrong", "something is not right"};
+
+// What hangs on a machine now comes first.
+std::vector<std::string> coupled_first(const records::Book& book)
+{
+    std::set<std::string> coupled;
+    for (const auto& fact : book.facts("coupling"))
+        if (const std::string attachment = fact.doc.value("attachment", ""); !attachment.empty())
+            coupled.insert({fact.key.key, attachment});
+    auto units = book.keys("unit");
+    std::stable_partition(units.begin(), units.end(), [&](const auto& each) { return coupled.contains(each); });
+    return units;
+}
 
 } // namespace
 
@@ -32,7 +46,7 @@ bool CallStop::unit(Sheet& sheet)
 {
     const auto chosen =
         units_.draw(sheet,
-                    {"Stop which one?", "Anyone may call a stop.", [this] { return outside_.book.keys("unit"); },
+                    {"Stop which one?", "Anyone may call a stop.", [this] { return coupled_first(outside_.book); },
                      [this](const std::string& id) { return role_of(outside_.book, id); }},
                     title_block(outside_, "PLACE", ""));
     if (!chosen)

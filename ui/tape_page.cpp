@@ -121,7 +121,7 @@ void TapePage::step_back()
         return go(is_second_ ? Page::done : Page::name);
     --at_;
     if (const auto& was = (is_second_ ? again_ : first_)[at_])
-        pad_.typed = std::to_string(*was);
+        pad_ = {true, std::to_string(*was)};
 }
 
 void TapePage::next()

@@ -30,9 +30,8 @@ std::string still_to_send(const records::Book& book)
 {
     const records::BookState state = book.state();
     const std::int64_t elsewhere = desk::doc(book, "witness", state.device).value("records", std::int64_t{0});
-    return state.sample                 ? "SAMPLE"
-           : state.head.seq > elsewhere ? std::to_string(state.head.seq - elsewhere)
-                                        : say("nothing");
+    const std::string count = state.head.seq > elsewhere ? std::to_string(state.head.seq - elsewhere) : say("nothing");
+    return state.sample ? count + " \u00b7 " + say("SAMPLE") : count;
 }
 
 } // namespace
@@ -59,7 +58,7 @@ void draw(Sheet& sheet, const TitleBlock& block)
 {
     const bool two = in_two_rows(sheet);
     const std::vector<double> shares =
-        two ? std::vector<double>{0.56, 0.44, 0.38, 0.38, 0.24} : std::vector<double>{0.265, 0.225, 0.2, 0.205, 0.105};
+        two ? std::vector<double>{0.56, 0.44, 0.38, 0.38, 0.24} : std::vector<double>{0.25, 0.215, 0.19, 0.2, 0.145};
     const double top = sheet.height() - title_height(sheet);
     sheet.fill({0, top, sheet.width(), title_height(sheet)}, colours().sheet);
     sheet.line(0, top, sheet.width(), top, thin_mm);

@@ -68,9 +68,14 @@ void Today::add_plan_and_people(const desk::SiteDay& it)
 
 void Today::add_stops(const desk::SiteDay& it)
 {
-    heading("Open stops");
+    heading("Stops called, and lifted by nobody");
     if (it.stops.empty())
         lines_.push_back({false, std::nullopt, "None", ""});
+    const auto stopped =
+        std::count_if(it.units.begin(), it.units.end(), [](const desk::DayUnit& each) { return each.row.stopped(); });
+    if (stopped > 0)
+        lines_.push_back({false, Sign::stop, say("Units here that may not lift: {}", stopped),
+                          "Why stands with each, under Units in use."});
     for (const auto& each : it.stops)
         lines_.push_back({false, Sign::stop,
                           desk::label_of(outside_.book, each.unit) + ": " + words::in_language(each.why),
@@ -135,7 +140,11 @@ void Today::look()
 
 bool Today::written(Sheet& sheet)
 {
-    const Choice choice{"It is written", say("{} is whole. A stick can be pulled now.", written_), {}, false, "Back"};
+    const Choice choice{"It is written",
+                        say("{} is written whole. If that is on a stick, it can be pulled now.", written_),
+                        {},
+                        false,
+                        "Back"};
     if (ui::draw(sheet, choice, turned_))
         written_.clear();
     ui::draw(sheet, title_block(outside_, "READ ONLY", ""));
@@ -149,9 +158,9 @@ bool Today::draw(Sheet& sheet)
     look();
     std::vector<std::string> buttons{"Back"};
     if (outside_.print_day)
-        buttons.emplace_back("Write it to a stick");
+        buttons.emplace_back("Write it as a page");
     const auto pressed = reading_.draw(sheet, "This site, this day", lines_, buttons);
-    if (pressed.button == "Write it to a stick")
+    if (pressed.button == "Write it as a page")
         written_ = outside_.print_day();
     ui::draw(sheet, title_block(outside_, "READ ONLY", ""));
     return pressed.button != "Back";

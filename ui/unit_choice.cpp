@@ -6,7 +6,7 @@ namespace cotter::ui {
 
 namespace {
 
-constexpr std::size_t few = 24, many = 200; // many: nobody turns so many pages
+constexpr std::size_t few = 11, many = 200; // few: two pages; many: nobody turns so many
 
 } // namespace
 

@@ -15,6 +15,8 @@ namespace {
 
 constexpr int quarter = 13; // weeks
 
+std::size_t models_that_fit(double width) { return figures::fleet_columns_that_fit(width) - 1; } // beside all of them
+
 } // namespace
 
 void WeeksPage::look()
@@ -35,7 +37,7 @@ void WeeksPage::draw_weeks(Sheet& sheet, const Box& area) const
         return std::any_of(weeks_.begin(), weeks_.end(),
                            [&](const desk::Week& each) { return each.models[model].is_short(); });
     });
-    models.resize(std::min(models.size(), figures::fleet_columns_that_fit(area.w) - 1));
+    models.resize(std::min(models.size(), models_that_fit(area.w)));
     std::vector<std::string> headings{say("All of them")};
     for (const std::size_t each : models)
         headings.push_back(desk::shown_name(outside_.book, weeks_.front().models[each].model));
@@ -71,13 +73,15 @@ bool WeeksPage::draw(Sheet& sheet)
     const Box area = begin_page(sheet, heading(), buttons);
     if (!*fleet_.steps().button()) {
         look();
-        constexpr double under = 11;
+        constexpr double under = 14;
         draw_weeks(sheet, {area.x, area.y, area.w, area.h - under});
         const Lettering small{Letter::second, true};
+        const std::size_t models = weeks_.empty() ? 0 : weeks_.front().models.size(), fit = models_that_fit(area.w);
         sheet.wrapped(
             {4, area.y + area.h - under + 1.4, area.w - 8, 0}, small,
-            "Wanted by orders, of those in date to the week's end. Of a model: the orders that no other serves.", 2,
-            colours().second);
+            say("Wanted by orders, of those in date to the week's end. Of a model: the orders that no other serves.") +
+                (models > fit ? " " + say("Models not drawn, none of them shorter: {}.", models - fit) : ""),
+            3, colours().second);
     }
     const std::string pressed = draw_foot(sheet, buttons);
     fleet_.steps().press(pressed);

@@ -36,6 +36,7 @@ double px_per_mm_of_monitor()
 struct Events {
     Redraw redraw;
     std::vector<std::string> dropped; // files, newest first
+    bool watches_photos = false;      // the page of the last frame
 };
 
 Events& events_of(GLFWwindow* window) { return *static_cast<Events*>(glfwGetWindowUserPointer(window)); }
@@ -79,13 +80,25 @@ private:
     bool started_;
 };
 
+// As asked for; else so that it fits the display.
+std::pair<int, int> size_for(const WindowFacts& facts)
+{
+    GLFWmonitor* monitor = glfwGetPrimaryMonitor();
+    const GLFWvidmode* mode = monitor ? glfwGetVideoMode(monitor) : nullptr;
+    if (facts.size_is_asked_for || !mode)
+        return {facts.width, facts.height};
+    return {std::min(facts.width, mode->width),
+            mode->width < facts.width ? mode->height : std::min(facts.height, mode->height)};
+}
+
 class Window {
 public:
     Window(const WindowFacts& facts, Events& events)
     {
         glfwWindowHint(GLFW_CONTEXT_VERSION_MAJOR, 3);
         glfwWindowHint(GLFW_CONTEXT_VERSION_MINOR, 0);
-        window_ = glfwCreateWindow(facts.width, facts.height, "Cotter", nullptr, nullptr);
+        const auto [width, height] = size_for(facts);
+        window_ = glfwCreateWindow(width, height, "Cotter", nullptr, nullptr);
         if (!window_)
             return;
         glfwSetWindowSizeLimits(window_, 700, 480, GLFW_DONT_CARE, GLFW_DONT_CARE);
@@ -173,18 +186,33 @@ double draw_frame(GLFWwindow* window, App& app, const Theme& theme, const Window
 
 bool is_moving() { return ImGui::IsMouseDown(0) || is_key_down(ImGuiKey_Space) || is_key_down(ImGuiKey_Enter); }
 
-void loop(GLFWwindow* window, App& app, std::unique_ptr<Theme>& theme, const WindowFacts& facts, Redraw& redraw,
-          const std::function<rules::Instant()>& now)
+// So long, or until something happens. A folder that is watched is looked at without drawing.
+void sleep_for(double seconds, const Events& events, const Outside& outside)
 {
+    constexpr double look_again = 1; // s
+    if (!events.watches_photos || !outside.photos.found)
+        return glfwWaitEventsTimeout(seconds);
+    const auto before = outside.photos.found();
+    while (seconds > 0 && !events.redraw.owes_a_frame() && outside.photos.found() == before) {
+        glfwWaitEventsTimeout(std::min(seconds, look_again));
+        seconds -= look_again;
+    }
+}
+
+void loop(GLFWwindow* window, App& app, std::unique_ptr<Theme>& theme, const WindowFacts& facts, Events& events,
+          const Outside& outside)
+{
+    Redraw& redraw = events.redraw;
     bool first = true;
     double again_in = 0;
     while (glfwWindowShouldClose(window) == 0) {
-        const double wait = std::min(again_in, redraw.seconds_to_wait(is_moving(), now()));
+        const double wait = std::min(again_in, redraw.seconds_to_wait(is_moving(), outside.now()));
         if (wait > 0)
-            glfwWaitEventsTimeout(wait);
+            sleep_for(wait, events, outside);
         else
             glfwPollEvents();
         fit_looks(theme);
+        events.watches_photos = false;
         again_in = draw_frame(window, app, *theme, facts);
         redraw.drew();
         if (!facts.picture_file.empty() && !redraw.owes_a_frame()) {
@@ -217,6 +245,7 @@ bool run_window(const Outside& outside, Door door, const WindowFacts& facts)
     Outside with = outside;
     with.texture = [&](const Picture& picture) { return texture.show(picture); };
     with.keep_drawing = [&] { events.redraw.woken(); };
+    with.photos.watch = [&] { events.watches_photos = true; };
     with.photos.found = [&] {
         std::vector<std::string> all = events.dropped;
         for (const std::string& each : outside.photos.found ? outside.photos.found() : std::vector<std::string>{})
@@ -224,7 +253,7 @@ bool run_window(const Outside& outside, Door door, const WindowFacts& facts)
         return all;
     };
     App app{with, door};
-    loop(window.handle(), app, theme, facts, events.redraw, outside.now);
+    loop(window.handle(), app, theme, facts, events, outside);
     return true;
 }
 

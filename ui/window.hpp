@@ -10,6 +10,7 @@
 namespace cotter::ui {
 
 struct WindowFacts {
+    bool size_is_asked_for = false;
     int width = 1280, height = 800;
     std::optional<double> px_per_mm; // nothing: from the monitor's own size
     std::string layout_file;         // "": none; else what stands where is written there after each frame

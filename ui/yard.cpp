@@ -5,6 +5,7 @@
 #include "amounts.hpp"
 #include "board_sign.hpp"
 #include "local_time.hpp"
+#include "place_words.hpp"
 
 #include <algorithm>
 
@@ -12,18 +13,10 @@ namespace cotter::ui {
 
 namespace {
 
-std::string on_the_way(const std::string& place, const records::Book& book)
-{
-    const std::string heading = "on the way to ";
-    return place.starts_with(heading) ? say("on the way to {}", desk::shown_name(book, place.substr(heading.size())))
-                                      : place;
-}
-
 std::string where(const desk::BoardRow& row, const records::Book& book)
 {
-    return row.place.empty()              ? say("where is not known")
-           : book.fact("site", row.place) ? say("at {}", desk::shown_name(book, row.place))
-                                          : on_the_way(row.place, book);
+    const std::string place = place_in_words(book, row.place);
+    return book.fact("site", row.place) ? say("at {}", place) : place;
 }
 
 std::string evidence(const desk::BoardRow& row)
@@ -104,10 +97,8 @@ std::string Yard::heading() const
 {
     if (*rows_.steps().button())
         return said_of(rows_.steps());
-    if (rows_.as_of().count() / 60 == outside_.now().count() / 60)
-        return say("Units, papers, settings");
-    const std::string zone = desk::zone_of(outside_.book, desk::current_site(outside_.book));
-    return say("Units, papers, settings, as of {}", words::clock_time(desk::local_minutes(rows_.as_of(), zone)));
+    const std::string since = rows_.since();
+    return since.empty() ? say("Units, papers, settings") : say("Units, papers, settings, as of {}", since);
 }
 
 // The page that was opened from here has the glass until it is left.
@@ -134,6 +125,7 @@ bool Yard::draw(Sheet& sheet)
     std::vector<std::string> buttons{"Orders", "Calls", "Examined", "Returned", "Record", "Find", "This day", "Leave"};
     if (const char* button = rows_.steps().button(); *button)
         buttons.insert(buttons.begin(), button);
+    buttons = with_button(buttons, scroll_.button());
     const Box area = begin_page(sheet, heading(), buttons);
     sheet.clip(area);
     list(sheet, area);
@@ -152,6 +144,7 @@ bool Yard::draw(Sheet& sheet)
     if (pressed == "Record")
         record_.emplace(outside_, "");
     rows_.steps().press(pressed);
+    scroll_.press(pressed);
     shows_today_ = pressed == "This day";
     ui::draw(sheet, title_block(outside_, "DESK", ""));
     return pressed != "Leave";

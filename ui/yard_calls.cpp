@@ -42,7 +42,8 @@ void YardCalls::look()
         if (!each.why.empty())
             more = words::in_language(each.why) + ". " + more;
         if (each.answer)
-            more += ". " + say("Answer: {}", words::in_language(*each.answer));
+            more += ". " + say("Answer: {}", words::in_language(*each.answer)) +
+                    (each.answered_by.empty() ? "" : ", " + desk::shown_name(book, each.answered_by));
         lines_.push_back({false, each.answer ? std::nullopt : std::optional{figures::Sign::to_do},
                           desk::label_of(book, each.unit) + " " + what_it_wants(each.kind), more,
                           each.answer ? "" : "Answer"});
