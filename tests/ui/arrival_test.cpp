@@ -249,8 +249,9 @@ TEST_CASE("a defect is cleared with what was done and a photo, by another than w
     };
     rig.photos.keep = [](const std::string& bytes) { return records::sha256(bytes); };
     rig.tap("Ahead");
-    rig.tap("Clear");
-    rig.tap("O. Hallam (invented)");
+    rig.tap("Clear"); // of a report
+    CHECK_FALSE(rig.target("O. Hallam (invented)"));
+    rig.tap("M. Varley (invented)");
     rig.tap("part renewed, like for like");
     rig.tap("no.jpg");
     CHECK(rig.shows("no.jpg is no picture that can be read"));

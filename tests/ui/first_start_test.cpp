@@ -64,8 +64,8 @@ TEST_CASE("an empty book leads to the first check, one step after the other, in 
     rig.type("Marsh Lane (invented)"); // the site
     rig.frame();
     rig.tap("Go on");
-    rig.tap("Begin"); // sheets
-    rig.tap("Begin"); // machine
+    choose(rig, {"Begin", "P. Ashby (invented)"}); // sheets
+    rig.tap("Begin");                              // machine
     fill_in_unit(rig, "EX-1");
     rig.tap("Begin"); // attachment
     fill_in_unit(rig, "AT-1");

@@ -92,6 +92,7 @@ TEST_CASE("the screen locks after the site's time without a touch; somebody else
     CHECK(rig.shows("Locked. farrow: your PIN"));
     CHECK(rig.target("hole 1") == nullptr);
     rig.tap("Somebody else");
+    rig.hold("Hold to begin anew");
     rig.tap("iqbal");
     type(rig, iqbals);
     CHECK(rig.shows("Which machine")); // the shift runs on

@@ -112,6 +112,7 @@ Rig::Rig(records::Book& book, ui::Door door, Glass glass, std::function<std::str
                       [this](const std::string& bytes) { return photos.keep(bytes); }};
     app_ = std::make_unique<ui::App>(outside, door);
     frame();
+    frame(); // a list's button is there once the list is known to be longer
 }
 
 Rig::~Rig()
@@ -170,6 +171,18 @@ const ui::Seen* Rig::target(const std::string& words) const
         if (each.target && each.text == words)
             return &each;
     return nullptr;
+}
+
+bool Rig::turn_findings()
+{
+    for (const ui::Seen& each : seen_)
+        if (each.target && each.text.find("more below") != std::string::npos) {
+            tap_at(ui::Seen{each});
+            return true;
+        }
+    if (target("Back to the first"))
+        tap("Back to the first");
+    return false;
 }
 
 // Move, press and release in frames of their own: 1.86 and later both take it.

@@ -68,6 +68,7 @@ public:
     bool keyboard_is_at(const std::string& words) const; // the frame that shows where it stands
     bool shows(const std::string& words) const;          // a text that holds these words
     const ui::Seen* target(const std::string& words) const;
+    bool turn_findings(); // the Cab's next findings; false where there is no such button, or after the last
     const std::vector<ui::Seen>& seen() const { return seen_; }
     const ui::Theme& theme() const { return *theme_; }
     Glass glass() const { return glass_; }

@@ -151,7 +151,8 @@ namespace {
 
 bool shows_the_day(Rig& rig)
 {
-    return rig.shows("This site, this day") && rig.shows("Open stops") && rig.shows("Catch let go");
+    return rig.shows("This site, this day") && rig.shows("Stops called, and lifted by nobody") &&
+           rig.shows("Catch let go");
 }
 
 } // namespace
@@ -210,12 +211,12 @@ TEST_CASE("the day is written to a stick by one touch, and what cannot be writte
                 return said;
             }};
     rig.tap("This day");
-    rig.tap("Write it to a stick");
+    rig.tap("Write it as a page");
     CHECK(rig.shows("It is written"));
     CHECK(rig.shows("/stick/day.pdf"));
     rig.tap("Back");
     said.clear();
-    rig.tap("Write it to a stick");
+    rig.tap("Write it as a page");
     CHECK(rig.shows("no room on the stick"));
     rig.tap("Back");
     CHECK(rig.shows("This site, this day"));
@@ -267,6 +268,10 @@ TEST_CASE("a stop is lifted from where it stands, by somebody entitled, with wha
     CHECK(rig.shows("Who looked into it and lifts the stop?"));
     rig.tap("O. Hallam (invented)");
     rig.tap("looked at; no defect is there");
+    const auto before = sample.store().state().head.seq;
+    rig.tap("Hold to lift the stop"); // a tap is not enough
+    CHECK(sample.store().state().head.seq == before);
+    rig.hold("Hold to lift the stop");
     CHECK(rig.shows("is lifted"));
     const auto record = sample.store().newest("stop_lifted", 1).front().entry;
     CHECK(record.who == "hallam");

@@ -1,5 +1,7 @@
 #include "vocabulary.hpp"
 
+#include "local_time.hpp"
+
 #include <fstream>
 #include <map>
 
@@ -75,6 +77,7 @@ const Vocabulary& words_of(words::Language language)
 Vocabulary words_of(const records::Book& book)
 {
     Vocabulary all;
+    add(all, desk::zone_here()); // as the device has it
     for (const records::Record& record : book.newest("", 1'000'000)) {
         add_values(all, record.entry.body);
         add(all, record.entry.body.value("category", "")); // of a lift plan: a word of its own

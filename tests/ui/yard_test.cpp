@@ -108,6 +108,23 @@ TEST_CASE("a week is short when orders want more attachments than are in date to
     CHECK(weeks[8].wanted == 1); // they end on 15 January; only the sample's own order goes on
 }
 
+TEST_CASE("sizes that no one model serves want two; an order that is over stands last and says so")
+{
+    SampleBook sample;
+    write(sample, "order", "ord-0", order({"sk-450", "sk-1200"}));
+    Json old = order({"sk-450"});
+    old["first_use_day"] = "2026-09-01";
+    old["end_day"] = "2026-10-01";
+    write(sample, "order", "ord-old", old);
+    Rig rig{sample.store(), ui::Door::yard};
+    rig.tap("Orders");
+    CHECK(rig.shows("ord-old: "));
+    CHECK(rig.shows("is over"));
+    rig.tap("Units");
+    CHECK(rig.shows("No model here serves all of these sizes"));
+    CHECK_FALSE(rig.shows("these sizes need two settings"));
+}
+
 TEST_CASE("a unit with a caution is drawn with it, and does not do as it stands")
 {
     SampleBook sample;
