@@ -78,6 +78,10 @@ void Cab::work(Sheet& sheet)
 {
     think();
     const CabSheet view = cab_sheet(outside_, asked(), question_, decision_);
+    if (const std::string worst = view.rows.empty() ? "" : view.rows.front().headline; worst != worst_) {
+        worst_ = worst; // a new worst one is in sight
+        first_ = 0;
+    }
     const auto pressed = ui::draw(sheet, view, first_);
     if (pressed && is_settled())
         act(*pressed, view, cab_rows(sheet, view));

@@ -129,6 +129,7 @@ private:
     void card_ends(Sheet& sheet);
     void lift(Sheet& sheet);
     void load_up(Sheet& sheet);
+    std::string first_finding() const; // its headline
     void refused(Sheet& sheet);
     void confirm_stand_down(Sheet& sheet);
     void receipt(Sheet& sheet);
@@ -176,8 +177,8 @@ private:
     records::Receipt receipt_;
     rules::Question question_;
     rules::Decision decision_;
-    rules::Instant holds_until_{0}; // the answer, if nothing else happens
-    std::string thought_of_;
+    rules::Instant holds_until_{0};  // the answer, if nothing else happens
+    std::string thought_of_, worst_; // worst_: the headline of the first finding
 };
 
 } // namespace cotter::ui

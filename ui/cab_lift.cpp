@@ -115,6 +115,12 @@ void Cab::lift(Sheet& sheet)
     go(goes_up ? Page::load_up : Page::sheet);
 }
 
+std::string Cab::first_finding() const
+{
+    const auto naming = [&](const std::string& id) { return desk::shown_name(outside_.book, id); };
+    return decision_.findings.empty() ? "" : words::says(decision_.findings.front(), question_, naming).headline + ".";
+}
+
 // A finding that arrives now never stops a load in the air. After a restart it is not known whether one hangs, nor
 // which card it was.
 void Cab::load_up(Sheet& sheet)
@@ -124,7 +130,7 @@ void Cab::load_up(Sheet& sheet)
     const bool known = !machine_.empty(), may_lift = known && decision_.may_lift();
     CardView view{{may_lift, true, may_lift ? "Do not touch the glass until it is down" : "By the record a load hangs"},
                   may_lift ? say("On the signaller's signal, nobody inside the zone. {}", count_in_words())
-                  : known  ? "Set down safely, then stop."
+                  : known  ? say("Set down safely, then stop. {}", first_finding())
                            : "If a load hangs, set it down safely, then stop.",
                   {},
                   {{"Set down, laid", "", figures::Sign::in_order}, {"Set down, not laid", "", std::nullopt}},

@@ -109,7 +109,7 @@ std::optional<CabPressed::What> draw_buttons(Sheet& sheet, const CabSheet& view,
     };
     button("Check", done_sign(view.check_done), What::check);
     button(second, view.has_setting ? done_sign(view.setting_right) : std::nullopt, What::pin);
-    button("Lift", std::nullopt, What::lift);
+    button("Lift", view.plate.may_lift ? std::optional{figures::Sign::to_do} : std::nullopt, What::lift);
     button("Report", std::nullopt, What::report);
     return pressed;
 }

@@ -123,12 +123,12 @@ void FindUnit::begin()
     found_.clear();
     lines_.clear();
     same_ = 0;
+    looked_of_ = looked_at(outside_, units_.size()) + asked_;
 }
 
 void FindUnit::look()
 {
-    const std::string of = looked_at(outside_) + asked_;
-    if (std::exchange(looked_of_, of) != of)
+    if (looked_at(outside_, units_.size()) + asked_ != looked_of_)
         begin();
     steps_.work_on(outside_, [&](std::size_t i) { look_at(units_[i]); });
     if (!steps_.is_working() && lines_.empty())

@@ -136,13 +136,13 @@ bool Sheet::fits(Lettering letter, const std::string& text, double width, int mo
                        [&](const std::string& line) { return measure(letter, line) <= width + 0.5; });
 }
 
-Lettering Sheet::that_fits(const std::vector<Lettering>& letters, const std::string& english, double width,
+Lettering Sheet::that_fits(const std::vector<Lettering>& by_size, const std::string& english, double width,
                            int lines) const
 {
     const std::string text = words::in_language(english);
-    const auto found = std::find_if(letters.begin(), letters.end(),
+    const auto found = std::find_if(by_size.begin(), by_size.end(),
                                     [&](const Lettering& each) { return fits(each, text, width, lines); });
-    return found == letters.end() ? letters.back() : *found;
+    return found == by_size.end() ? by_size.back() : *found;
 }
 
 std::string Sheet::cut(Lettering letter, std::string text, double width, int lines) const
@@ -233,8 +233,8 @@ Lettering Sheet::for_button(const std::string& text, const Box& box, bool with_s
     const double room = box.w - 1.2, high = with_sign ? box.h * 0.5 - 1 : box.h - 1.4;
     for (const Lettering each : {Lettering{Letter::bold}, Lettering{Letter::second}, Lettering{Letter::bold, true},
                                  Lettering{Letter::second, true}}) {
-        const double step = capital_mm(each) * leading;
-        const int most = each.letter == Letter::bold ? 1 : static_cast<int>((high - capital_mm(each)) / step) + 1;
+        const double room_high = each.letter == Letter::bold ? high - 2 : high; // bold lines want air
+        const int most = static_cast<int>((room_high - capital_mm(each)) / (capital_mm(each) * leading)) + 1;
         if (fits(each, text, room, std::max(1, most)))
             return each;
     }

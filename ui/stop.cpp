@@ -1,5 +1,6 @@
 #include "stop.hpp"
 
+#include "people.hpp"
 #include "title_block.hpp"
 #include "written.hpp"
 
@@ -14,6 +15,8 @@ namespace {
 
 constexpr std::array<const char*, 5> reasons{"bent, cracked or broken", "it slipped or dropped", "pin, keeper or lock",
                                              "paper or plate is wrong", "something is not right"};
+
+constexpr const char* visitor = "a visitor"; // no person of the book
 
 // What hangs on a machine now comes first.
 std::vector<std::string> coupled_first(const records::Book& book)
@@ -77,12 +80,26 @@ void CallStop::who(Sheet& sheet)
     for (const auto& each : people)
         choice.options.push_back(
             {desk::shown_name(outside_.book, each.key.key), each.doc.value("firm", ""), std::nullopt});
+    choice.options.push_back({"Somebody else", "a visitor, or not in this book", std::nullopt});
     const auto pressed = ask(sheet, choice);
     if (!pressed)
         return;
-    if (*pressed == people.size())
+    if (*pressed > people.size())
         return go(Page::why);
-    who_ = people[*pressed].key.key;
+    who_ = writer_ = *pressed < people.size() ? people[*pressed].key.key : visitor;
+    go(*pressed < people.size() || people.empty() ? Page::how : Page::writer);
+}
+
+// What a visitor says is written down by somebody of the book.
+void CallStop::writer(Sheet& sheet)
+{
+    const auto people = outside_.book.keys("person");
+    const auto pressed = ask(sheet, choice_of_people(outside_.book, "Who writes it down?", people));
+    if (!pressed)
+        return;
+    if (*pressed == people.size())
+        return go(Page::who);
+    writer_ = people[*pressed];
     go(Page::how);
 }
 
@@ -99,10 +116,12 @@ void CallStop::how(Sheet& sheet)
         return;
     if (*pressed == 2)
         return go(Page::who);
-    desk::Hand hand = outside_.hand(who_);
+    desk::Hand hand = outside_.hand(writer_);
     hand.how = *pressed == 0 ? "seen" : "phone";
     hand.with_pin = false;
-    desk::write(outside_.book, {call_a_stop(hand, unit_, why_)});
+    records::Entry stop = call_a_stop(hand, unit_, why_);
+    stop.who = who_;
+    desk::write(outside_.book, {std::move(stop)});
     go(Page::called);
 }
 
@@ -122,6 +141,7 @@ bool CallStop::draw(Sheet& sheet)
     case Page::unit: return unit(sheet);
     case Page::why: why(sheet); return true;
     case Page::who: who(sheet); return true;
+    case Page::writer: writer(sheet); return true;
     case Page::how: how(sheet); return true;
     case Page::called: return called(sheet);
     }

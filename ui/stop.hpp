@@ -16,11 +16,12 @@ public:
     bool draw(Sheet& sheet); // false once it is called or left
 
 private:
-    enum class Page { unit, why, who, how, called };
+    enum class Page { unit, why, who, writer, how, called };
 
     bool unit(Sheet& sheet);
     void why(Sheet& sheet);
     void who(Sheet& sheet);
+    void writer(Sheet& sheet);
     void how(Sheet& sheet);
     bool called(Sheet& sheet);
     void go(Page page);
@@ -29,7 +30,7 @@ private:
     const Outside& outside_;
     Page page_ = Page::unit;
     std::size_t turned_ = 0;
-    std::string unit_, why_, who_;
+    std::string unit_, why_, who_, writer_;
     UnitChoice units_;
 };
 

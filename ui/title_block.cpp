@@ -58,7 +58,7 @@ void draw(Sheet& sheet, const TitleBlock& block)
 {
     const bool two = in_two_rows(sheet);
     const std::vector<double> shares =
-        two ? std::vector<double>{0.56, 0.44, 0.38, 0.38, 0.24} : std::vector<double>{0.25, 0.215, 0.19, 0.2, 0.145};
+        two ? std::vector<double>{0.56, 0.44, 0.38, 0.38, 0.24} : std::vector<double>{0.27, 0.215, 0.19, 0.195, 0.13};
     const double top = sheet.height() - title_height(sheet);
     sheet.fill({0, top, sheet.width(), title_height(sheet)}, colours().sheet);
     sheet.line(0, top, sheet.width(), top, thin_mm);

@@ -81,7 +81,7 @@ std::vector<records::Fact> done_this_shift(const Book& book)
     if (shift.empty())
         return done;
     const auto start = shift.value("start", std::int64_t{0});
-    for (auto& lift : book.facts_since("lift", Instant{start}))
+    for (auto& lift : book.facts_since("lift", rules::Instant{start}))
         if (lift.doc.value("lift_done_at", std::int64_t{-1}) >= start)
             done.push_back(std::move(lift));
     return done;

@@ -32,10 +32,8 @@ public:
     void own(HoldPoint at)
     {
         for (const auto& each : facts_.own)
-            if (each.at == at && at == HoldPoint::before_grip)
-                first_time(each.ask, each.if_not);
-            else if (each.at == at)
-                always(each.ask, each.if_not); // with the load up each is asked each time
+            if (each.at == at)
+                always(each.ask, each.if_not); // its maker's: each is asked each time
     }
     std::vector<CardLine> take() { return std::move(lines_); }
 

@@ -171,3 +171,24 @@ TEST_CASE("a number that is typed anew replaces the one that stands")
     rig.tap("Take it");
     CHECK(rig.shows("705 kg"));
 }
+
+TEST_CASE("a visitor stops a unit too; somebody of the book writes it down")
+{
+    SampleBook sample;
+    Rig rig{sample.store(), ui::Door::none};
+    const auto tap = [&](const char* words) {
+        for (int i = 0; i < 6 && !rig.target(words) && rig.target("More"); ++i)
+            rig.tap("More");
+        rig.tap(words);
+    };
+    rig.tap("Stop a unit");
+    CHECK(rig.target("EX-21")); // what hangs on a machine, and the machine, come first
+    for (const char* each : {"CL-02", "bent, cracked or broken", "Somebody else", "I. Farrow (invented)", "Seen"})
+        tap(each);
+    CHECK(rig.shows("is stopped"));
+    const auto stop = sample.store().newest("stop_called", 1).front().entry;
+    CHECK(stop.about == "cl-02");
+    CHECK(stop.who == "a visitor");
+    CHECK(stop.by == "farrow");
+    CHECK(stop.how == "seen");
+}
