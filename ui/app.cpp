@@ -148,8 +148,10 @@ void App::draw(Sheet& sheet)
         trouble_ = e.what();
     }
     takes_digits_ = sheet.takes_digits();
-    if (sheet.was_pressed())
+    if (sheet.was_pressed()) {
         pressed_at_ = outside_.ticks();
+        pressed_a_pad_ = takes_digits_;
+    }
 }
 
 bool App::hears_fingers() const
@@ -169,7 +171,7 @@ double frame(App& app, const Theme& theme, const Spy& spy)
     ImGui::Begin("sheet", nullptr,
                  ImGuiWindowFlags_NoDecoration | ImGuiWindowFlags_NoMove | ImGuiWindowFlags_NoSavedSettings |
                      ImGuiWindowFlags_NoBringToFrontOnFocus);
-    Sheet sheet{theme, spy, app.hears_fingers()};
+    Sheet sheet{theme, spy, app.hears_fingers(), app.pressed_a_pad()};
     app.draw(sheet);
     ImGui::End();
     ImGui::PopStyleVar(2);

@@ -25,6 +25,7 @@ public:
     App& operator=(const App&) = delete;
     void draw(Sheet& sheet);    // within a frame, in a window that fills the glass
     bool hears_fingers() const; // not for a moment after a press
+    bool pressed_a_pad() const { return pressed_a_pad_; }
 
 private:
     void draw_door(Sheet& sheet);
@@ -47,6 +48,7 @@ private:
     bool is_begun_ = false;
     bool takes_digits_ = false; // the page of the last frame
     double pressed_at_ = -1;    // ticks
+    bool pressed_a_pad_ = false;
     std::optional<Cab> cab_;
     std::optional<Site> site_;
     std::optional<Yard> yard_;

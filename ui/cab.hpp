@@ -110,6 +110,7 @@ private:
     void laid(Sheet& sheet);
     bool open_form_that_clears(const rules::Finding& finding);
     std::string touch_of(const std::string& unit) const;
+    bool is_at_a_mark() const;
     std::string supervisor() const;                       // of the day; "": nobody is named
     bool open_what_clears(const rules::Finding& finding); // false where nothing here does
     void report(Sheet& sheet);

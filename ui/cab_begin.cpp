@@ -97,7 +97,8 @@ void Cab::choose_machine(Sheet& sheet)
     for (const auto& fact : outside_.book.facts("coupling")) {
         const std::string attachment = fact.doc.value("attachment", "");
         const std::string at = desk::doc(outside_.book, "whereabouts", fact.key.key).value("at_site", "");
-        if (attachment.empty() || (!at.empty() && at != desk::current_site(outside_.book)))
+        const bool elsewhere = !at.empty() && at != desk::current_site(outside_.book) && outside_.book.fact("site", at);
+        if (attachment.empty() || elsewhere) // at another site; what is on its way may stand here already
             continue;
         rigs.emplace_back(fact.key.key, attachment);
         choice.options.push_back({desk::label_of(outside_.book, fact.key.key),

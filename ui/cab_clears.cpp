@@ -11,25 +11,32 @@
 #include "outlook.hpp"
 #include "setting.hpp"
 
+#include <set>
+
 namespace cotter::ui {
 
 using records::Json;
 using rules::Code;
 
-// The touch of a unit that too few have looked at.
+bool Cab::is_at_a_mark() const { return !standing_.empty() && standing_ != "no mark"; }
+
+// The newest touch of a unit at which fewer than two have looked.
 std::string Cab::touch_of(const std::string& unit) const
 {
-    std::string newest;
-    for (const auto& event : outside_.book.facts_about("event", unit))
-        if (event.doc.value("kind", "") == "touch")
-            newest = event.key.key;
-    return newest;
+    const auto events = outside_.book.facts_about("event", unit);
+    const records::Fact* newest = nullptr;
+    for (const auto& each : events) {
+        const auto looked = each.doc.value("looked_by", std::set<std::string>{});
+        if (each.doc.value("kind", "") == "touch" && looked.size() < 2 && (!newest || newest->at < each.at))
+            newest = &each;
+    }
+    return newest ? newest->key.key : "";
 }
 
 // Whoever may looks, and signs here: the trench, valves and warning, a touch, the standing place.
 bool Cab::open_form_that_clears(const rules::Finding& finding)
 {
-    if (finding.code == Code::place_unconfirmed && !standing_.empty() && !supervisor().empty()) {
+    if (finding.code == Code::place_unconfirmed && is_at_a_mark() && !supervisor().empty()) {
         outside_.signing.once(supervisor(), [this] {
             confirms_.emplace(outside_, standing_, supervisor());
             go(Page::confirm_place);
@@ -44,7 +51,7 @@ bool Cab::open_form_that_clears(const rules::Finding& finding)
         return true;
     };
     switch (finding.code) {
-    case Code::trench_unchecked: return open("trench_inspection", standing_ == "no mark" ? "" : standing_);
+    case Code::trench_unchecked: return open("trench_inspection", is_at_a_mark() ? standing_ : "");
     case Code::machine_device: return open("devices_proved", machine_);
     case Code::event_touch: return open("event_looked", touch_of(unit_of(finding.about)));
     default: return false;

@@ -5,6 +5,7 @@
 #include "written.hpp"
 
 #include <array>
+#include <utility>
 
 namespace cotter::ui {
 
@@ -18,8 +19,9 @@ constexpr std::array<const char*, 4> questions{
 
 void ConfirmPlace::write()
 {
+    const std::vector<bool> said = std::exchange(said_, {}); // where it is refused, it is asked anew
     desk::write(outside_.book, {confirm_place(outside_.hand(supervisor_), desk::current_site(outside_.book), place_,
-                                              said_[0], said_[1], said_[2], said_[3])});
+                                              said[0], said[1], said[2], said[3])});
     done_ = true;
 }
 

@@ -109,7 +109,7 @@ void FindUnit::add_units()
         add_unit(desk::board_row(outside_.book, found_[i], outside_.now(), outside_.hand("").day));
     if (found_.size() > enough)
         lines_.push_back({true, std::nullopt, say("{} more. Give more of the tag.", found_.size() - enough), ""});
-    if (found_.empty())
+    if (found_.empty() && !steps_.is_stopped()) // what was not looked at may have it
         lines_.push_back(
             {false, std::nullopt,
              say(is_digits(asked_) ? "No tag in this book has {}" : "No tag in this book begins with {}", asked_),
@@ -122,6 +122,7 @@ void FindUnit::begin()
     steps_.begin(units_.size());
     found_.clear();
     lines_.clear();
+    lines_of_.reset();
     same_ = 0;
     looked_of_ = looked_at(outside_, units_.size()) + asked_;
 }
@@ -131,8 +132,11 @@ void FindUnit::look()
     if (looked_at(outside_, units_.size()) + asked_ != looked_of_)
         begin();
     steps_.work_on(outside_, [&](std::size_t i) { look_at(units_[i]); });
-    if (!steps_.is_working() && lines_.empty())
-        add_units();
+    if (steps_.is_working() || lines_of_ == steps_.done())
+        return;
+    lines_of_ = steps_.done();
+    lines_.clear();
+    add_units();
 }
 
 void FindUnit::type(Sheet& sheet)

@@ -43,6 +43,7 @@ private:
     std::size_t same_ = 0;                   // how many of them have the very same
     InSteps steps_;
     std::vector<ReadLine> lines_;
+    std::optional<std::size_t> lines_of_; // of so many that were looked at
     ReadPage reading_;
 };
 

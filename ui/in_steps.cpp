@@ -18,8 +18,10 @@ void InSteps::work(const Outside& outside, double milliseconds, const Step& step
     using Clock = std::chrono::steady_clock;
     const auto until = Clock::now() + std::chrono::duration_cast<Clock::duration>(
                                           std::chrono::duration<double, std::milli>{milliseconds});
-    while (is_working() && Clock::now() < until)
-        step(done_++);
+    while (is_working() && Clock::now() < until) {
+        step(done_); // one that fails is not passed over
+        ++done_;
+    }
     if (is_working() && outside.keep_drawing)
         outside.keep_drawing();
 }

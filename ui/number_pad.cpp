@@ -21,7 +21,9 @@ void NumberPad::press(char key, const Words& words)
         typed.clear();
     if (key == ',') // the decimal sign of other languages
         key = '.';
-    if (key == '-' && words.sign)
+    if (key == '-' && words.sign && std::exchange(stands, false))
+        typed = "-"; // another number begins with it
+    else if (key == '-' && words.sign)
         typed = !typed.empty() && typed[0] == '-' ? typed.substr(1) : "-" + typed;
     else if (typed.size() < longest && (is_digit || (key == '.' && typed.find('.') == std::string::npos)))
         typed += key;

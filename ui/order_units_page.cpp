@@ -88,7 +88,7 @@ void OrderUnitsPage::add_settings()
         lines_.push_back({false, two ? std::optional{Sign::warning} : std::nullopt,
                           two ? say("{}: these sizes need two settings", unit.model) : unit.model, joined(says)});
     }
-    if (!any_serves_all)
+    if (!any_serves_all && !steps_.is_stopped())
         lines_.push_back({false, Sign::warning, "No model here serves all of these sizes",
                           "Send two models, or hire one in, before the wagon leaves."});
 }

@@ -1,9 +1,11 @@
 #include "plan_numbers.hpp"
 
+#include "amounts.hpp"
 #include "dimension.hpp"
 #include "register.hpp"
 
 #include <algorithm>
+#include <cstdlib>
 
 namespace cotter::ui {
 
@@ -12,6 +14,15 @@ using records::Json;
 namespace {
 
 constexpr double left_mm = 14, between_mm = 4, figure_mm = 70;
+
+// As a person reads it: an angle in degrees to a tenth, never shown better than it is.
+std::string amount(std::int64_t value, const std::string& unit, bool is_limit)
+{
+    if (unit != "thousandths of a degree")
+        return std::to_string(value) + (unit.empty() || is_limit ? "" : " " + words::in_language(unit));
+    const std::int64_t tenths = is_limit ? value / 100 : (value + (value > 0 ? 99 : 0)) / 100;
+    return words::decimal(std::to_string(tenths / 10) + "." + std::to_string(std::abs(tenths % 10))) + "\u00b0";
+}
 
 } // namespace
 
@@ -27,13 +38,13 @@ PlanNumbers::Line PlanNumbers::line_of(const records::Book& book, const Json& re
         line.value = words::in_language(result.at("says").get<std::string>());
         return line;
     }
-    const std::string unit = words::in_language(result.value("unit", ""));
-    line.value = std::to_string(result.at("value").get<std::int64_t>()) + (unit.empty() ? "" : " " + unit);
+    const std::string unit = result.value("unit", "");
+    line.value = amount(result.at("value").get<std::int64_t>(), unit, false);
     if (result.contains("limit")) {
         line.measured = result.at("value").get<double>();
         line.limit = result.at("limit").get<double>();
         line.value += ", " + words::in_language(result.value("limit_is", "limit")) + " " +
-                      std::to_string(result.at("limit").get<std::int64_t>());
+                      amount(result.at("limit").get<std::int64_t>(), unit, true);
     }
     return line;
 }

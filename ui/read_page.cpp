@@ -95,8 +95,9 @@ ReadPage::Pressed ReadPage::draw(Sheet& sheet, const std::string& title, const s
     const Box area = begin_page(sheet, title, all);
     const auto opened = list(sheet, lines, area);
     const std::string pressed = draw_foot(sheet, all);
+    const bool is_own = !pressed.empty() && pressed == scroll_.button();
     scroll_.press(pressed);
-    return {opened, pressed == scroll_.button() ? "" : pressed};
+    return {opened, is_own ? "" : pressed};
 }
 
 } // namespace cotter::ui

@@ -293,8 +293,10 @@ try {
         body["copy"] = {{"legible", true}, {"here", true}, {"sha256", picture_}};
     const desk::Hand hand = outside_.hand(person_);
     std::vector<records::Entry> entries{desk::entry(hand, kind_, about_, body)};
-    if (const std::string damage = body.value("damage", ""); kind_ == "returned" && !damage.empty())
-        entries.push_back(desk::find_a_defect(hand, about_, "stop", damage, {})); // until it is looked at and cleared
+    const std::string damage = kind_ == "returned" ? body.value("damage", "") : "";
+    stops_ = !damage.empty();
+    if (stops_) // until it is looked at and cleared
+        entries.push_back(desk::find_a_defect(hand, about_, "stop", damage, {}));
     desk::write(outside_.book, std::move(entries));
     go(Page::written);
 } catch (const records::FormError& why) {
@@ -303,8 +305,12 @@ try {
 
 void RecordPage::written(Sheet& sheet)
 {
-    if (ask(sheet,
-            {"It is written", words::in_language(schema().at("title").get<std::string>()) + ".", {}, false, "Back"}))
+    if (ask(sheet, {"It is written",
+                    words::in_language(schema().at("title").get<std::string>()) + "." +
+                        (stops_ ? " " + say("{} is stopped", desk::label_of(outside_.book, about_)) + "." : ""),
+                    {},
+                    false,
+                    "Back"}))
         go(Page::gone);
 }
 

@@ -57,6 +57,7 @@ private:
     std::optional<FormPage> form_;
     std::optional<PhotoPage> photo_;
     std::string picture_; // the photo's SHA-256
+    bool stops_ = false;  // what was written stops the unit
     PicturePane paper_;   // a copy that is typed from
     UnitChoice units_;
     std::optional<ReceivePage> receive_;

@@ -35,8 +35,9 @@ bool press_became_drag(const Theme& theme)
     return in_play && io.MouseDragMaxDistanceSqr[0] > slop * slop;
 }
 
-Sheet::Sheet(const Theme& theme, Spy spy, bool hears_fingers)
-    : theme_{theme}, spy_{std::move(spy)}, list_{ImGui::GetWindowDrawList()}, hears_fingers_{hears_fingers}
+Sheet::Sheet(const Theme& theme, Spy spy, bool hears_fingers, bool hears_them_on_pads)
+    : theme_{theme}, spy_{std::move(spy)}, list_{ImGui::GetWindowDrawList()}, hears_fingers_{hears_fingers},
+      hears_them_on_pads_{hears_them_on_pads}
 {
 }
 
@@ -221,7 +222,7 @@ bool Sheet::target(const std::string& words, const Box& box, bool chosen)
     const bool by_enter = has_keyboard && is_key_pressed(ImGuiKey_Enter) && !ImGui::GetIO().WantTextInput;
     if (has_keyboard) // where the keyboard stands
         frame({box.x - 0.9, box.y - 0.9, box.w + 1.8, box.h + 1.8}, thick_mm, colours().ink, button_radius_mm + 0.9);
-    const bool is_heard = hears_fingers_ || takes_digits_ || !ImGui::IsMouseReleased(0);
+    const bool is_heard = hears_fingers_ || (takes_digits_ && hears_them_on_pads_) || !ImGui::IsMouseReleased(0);
     const bool taken = by_enter || (pressed && is_heard && !press_became_drag(theme_));
     was_pressed_ = was_pressed_ || taken;
     return taken;

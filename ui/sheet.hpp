@@ -32,8 +32,9 @@ using Spy = std::function<void(const Seen&)>;
 
 class Sheet {
 public:
-    // Fingers are not heard for a moment after a press: a second tap of a double one answers no second question.
-    explicit Sheet(const Theme& theme, Spy spy = {}, bool hears_fingers = true);
+    // Fingers are not heard for a moment after a press: a second tap of a double one answers no second question. On a
+    // pad they are, where that press was on a pad too.
+    explicit Sheet(const Theme& theme, Spy spy = {}, bool hears_fingers = true, bool hears_them_on_pads = true);
 
     double width() const;   // mm
     double height() const;  // mm
@@ -117,7 +118,8 @@ private:
     const Theme& theme_;
     Spy spy_;
     ImDrawList* list_;
-    bool takes_digits_ = false, hears_fingers_ = true, was_pressed_ = false, is_blank_ = true;
+    bool takes_digits_ = false, hears_fingers_ = true, hears_them_on_pads_ = true, was_pressed_ = false,
+         is_blank_ = true;
     double drawn_again_in_ = std::numeric_limits<double>::infinity();
     std::vector<std::pair<Box, ImU32>> filled_; // so far, for the spy
 };

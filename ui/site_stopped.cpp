@@ -13,6 +13,7 @@
 #include "written.hpp"
 
 #include <algorithm>
+#include <set>
 
 namespace cotter::ui {
 
@@ -38,6 +39,21 @@ bool may_be_here(const records::Book& book, const desk::BoardRow& row, const std
     return row.place.empty() || row.place == site || desk::was_sent_here(book, row.unit, site);
 }
 
+// On a machine that is not at another site, and the machine: it works here, whatever the papers of its parts say.
+std::set<std::string> hanging_here(const records::Book& book, const std::string& site)
+{
+    std::set<std::string> all;
+    for (const auto& fact : book.facts("coupling")) {
+        const std::string at = desk::doc(book, "whereabouts", fact.key.key).value("at_site", ""),
+                          unit = fact.doc.value("attachment", "");
+        if (!unit.empty() && (at == site || !book.fact("site", at)))
+            for (const std::string& each : {fact.key.key, unit, fact.doc.value("hitch", ""),
+                                            desk::doc(book, "headplate", unit).value("headplate", "")})
+                all.insert(each);
+    }
+    return all;
+}
+
 } // namespace
 
 // Each with what clears it, and the way there where it is in Site.
@@ -45,10 +61,11 @@ void Site::add_units()
 {
     const auto naming = [&](const std::string& id) { return desk::shown_name(outside_.book, id); };
     const std::string site = desk::current_site(outside_.book);
+    const std::set<std::string> hanging = hanging_here(outside_.book, site);
     for (const auto& row : fleet_.known_rows())
         for (const auto& finding : row.findings)
             if (weight(finding.code) == rules::Weight::stop && !row.scrapped() &&
-                may_be_here(outside_.book, row, site)) {
+                (hanging.contains(row.unit) || may_be_here(outside_.book, row, site))) {
                 const words::Sentence sentence = words::says(finding, {}, naming);
                 rows_[stopped_.size()] = row.unit;
                 stopped_.push_back(

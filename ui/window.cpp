@@ -13,6 +13,7 @@
 #include <cstdio>
 #include <fstream>
 #include <memory>
+#include <optional>
 #include <utility>
 #include <vector>
 
@@ -35,8 +36,8 @@ double px_per_mm_of_monitor()
 
 struct Events {
     Redraw redraw;
-    std::vector<std::string> dropped; // files, newest first
-    bool watches_photos = false;      // the page of the last frame
+    std::vector<std::string> dropped;                // files, newest first
+    std::optional<std::vector<std::string>> watched; // what the page of the last frame found in its folder
 };
 
 Events& events_of(GLFWwindow* window) { return *static_cast<Events*>(glfwGetWindowUserPointer(window)); }
@@ -187,13 +188,13 @@ double draw_frame(GLFWwindow* window, App& app, const Theme& theme, const Window
 bool is_moving() { return ImGui::IsMouseDown(0) || is_key_down(ImGuiKey_Space) || is_key_down(ImGuiKey_Enter); }
 
 // So long, or until something happens. A folder that is watched is looked at without drawing.
-void sleep_for(double seconds, const Events& events, const Outside& outside)
+void sleep_for(GLFWwindow* window, double seconds, const Events& events, const Outside& outside)
 {
     constexpr double look_again = 1; // s
-    if (!events.watches_photos || !outside.photos.found)
+    if (!events.watched)
         return glfwWaitEventsTimeout(seconds);
-    const auto before = outside.photos.found();
-    while (seconds > 0 && !events.redraw.owes_a_frame() && outside.photos.found() == before) {
+    while (seconds > 0 && !events.redraw.owes_a_frame() && glfwWindowShouldClose(window) == 0 &&
+           outside.photos.found() == *events.watched) {
         glfwWaitEventsTimeout(std::min(seconds, look_again));
         seconds -= look_again;
     }
@@ -208,11 +209,11 @@ void loop(GLFWwindow* window, App& app, std::unique_ptr<Theme>& theme, const Win
     while (glfwWindowShouldClose(window) == 0) {
         const double wait = std::min(again_in, redraw.seconds_to_wait(is_moving(), outside.now()));
         if (wait > 0)
-            sleep_for(wait, events, outside);
+            sleep_for(window, wait, events, outside);
         else
             glfwPollEvents();
         fit_looks(theme);
-        events.watches_photos = false;
+        events.watched.reset();
         again_in = draw_frame(window, app, *theme, facts);
         redraw.drew();
         if (!facts.picture_file.empty() && !redraw.owes_a_frame()) {
@@ -245,7 +246,10 @@ bool run_window(const Outside& outside, Door door, const WindowFacts& facts)
     Outside with = outside;
     with.texture = [&](const Picture& picture) { return texture.show(picture); };
     with.keep_drawing = [&] { events.redraw.woken(); };
-    with.photos.watch = [&] { events.watches_photos = true; };
+    with.photos.watch = [&] {
+        if (outside.photos.found)
+            events.watched = outside.photos.found();
+    };
     with.photos.found = [&] {
         std::vector<std::string> all = events.dropped;
         for (const std::string& each : outside.photos.found ? outside.photos.found() : std::vector<std::string>{})

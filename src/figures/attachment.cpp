@@ -164,7 +164,9 @@ Figure attachment(const AttachmentPicture& picture, double width, double height)
     Figure figure{width, height, {}};
     const auto outlines = all_outlines(picture);
     const Bounds bounds = bounds_of(picture, outlines);
-    const View view = fitted(bounds, width, height);
+    const double beside = picture.notes.empty() ? 0 : 12; // the notes' column
+    View view = fitted(bounds, width - beside, height);
+    view.origin.x += beside;
     if (picture.barrel > 0)
         add_pipe(figure, view, picture);
     for (const auto& points : outlines) {

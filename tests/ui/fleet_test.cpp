@@ -95,12 +95,18 @@ TEST_CASE("a search through 100,000 units says how far it is, and can be stopped
     Fleet fleet{100'000};
     tests::Rig rig{fleet, ui::Door::yard};
     rig.tap("Stop reading");
-    rig.type("u-1999");
+    rig.type("u-19990");
     rig.key(ImGuiKey_Enter);
     CHECK(rig.shows("of 100000 units"));
     rig.tap("Stop reading");
     CHECK(rig.target("Read on"));
     CHECK_FALSE(rig.target("Stop reading"));
+    CHECK_FALSE(rig.shows("No tag in this book")); // what was not looked at may have it
+    rig.tap("Read on");
+    for (int i = 0; i < 2000 && rig.target("Stop reading"); ++i)
+        rig.frame();
+    CHECK(rig.shows("u-199900"));
+    CHECK_FALSE(rig.shows("No tag in this book"));
     rig.tap("Back");
     CHECK(rig.target("Orders"));
 }

@@ -136,9 +136,11 @@ TEST_CASE("a bearing to the other side is typed by touch: sign and point are two
             rig.key(ImGuiKey_PageDown);
         rig.tap(each);
     }
-    for (int i = 0; i < 6 && rig.target("Rub out"); ++i)
-        rig.tap("Rub out");
     for (const char* each : {"4", "5", ".", "5", "\u00b1", "Take it"})
         rig.tap(each);
     CHECK(rig.shows("-45.5\u00b0"));
+    rig.tap("Of the stack from ahead, to the trench's side positive");
+    for (const char* each : {"\u00b1", "3", "0", "Take it"}) // the sign first: another number, not that one's
+        rig.tap(each);
+    CHECK(rig.shows("-30\u00b0"));
 }

@@ -109,6 +109,32 @@ TEST_CASE("a list is turned by a button too, to its end and back to the top")
     CHECK(rig.shows("Stops called, and lifted by nobody"));
 }
 
+TEST_CASE("a list of records to put right is turned to its end by its button, and stays there")
+{
+    SampleBook sample;
+    Rig rig{sample.store(), ui::Door::site};
+    for (const char* each : {"Record", "Put right"})
+        rig.tap(each);
+    for (int i = 0; i < 60 && rig.target("Further down"); ++i)
+        rig.tap("Further down");
+    REQUIRE(rig.target("To the top"));
+    rig.tap("To the top");
+    CHECK(rig.target("Further down"));
+}
+
+TEST_CASE("the second tap of the double one that opened a pad falls on none of its keys")
+{
+    SampleBook sample;
+    Rig rig{sample.store(), ui::Door::yard};
+    quick_tap(rig, "Find");
+    quick_tap(rig, "5"); // not heard yet
+    rig.ticks += 1;
+    quick_tap(rig, "0");
+    quick_tap(rig, "2"); // on a pad keys are as quick as fingers
+    CHECK(rig.shows("02"));
+    CHECK_FALSE(rig.shows("502"));
+}
+
 TEST_CASE("for somebody else a locked glass begins anew only where that is held")
 {
     tests::OwnBook book;
