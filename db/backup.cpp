@@ -6,7 +6,7 @@
 #include "private_copy.hpp"
 #include "stops_on_all.hpp"
 #include "store.hpp"
-#include "store_error.hpp"
+#include "telling.hpp"
 
 #include <SQLiteCpp/Backup.h>
 #include <SQLiteCpp/Exception.h>
@@ -36,23 +36,25 @@ try {
 
 } // namespace
 
-void Store::copy_to(const fs::path& path) const
+void Store::copy_to(const fs::path& path, const records::Watch& watch) const
 try {
+    constexpr int pages = 256; // at once
     SQLite::Database copy{path.string(), SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE};
     SQLite::Backup backup{copy, *database_};
-    backup.executeStep(-1);
+    while (backup.executeStep(pages) == SQLite::OK)
+        tell(watch, backup.getTotalPageCount() - backup.getRemainingPageCount(), backup.getTotalPageCount());
 } catch (const SQLite::Exception& e) {
     throw StoreError{path.string() + ": the copy is not made: " + e.what()};
 }
 
 // Under another name first, opened and verified there, synced, then renamed.
-records::Head Store::back_up(const fs::path& given) const
+records::Head Store::back_up(const fs::path& given, const records::Watch& watch) const
 {
     const fs::path path = fs::absolute(given);
     refuse_what_is_there(path);
     const Unfinished copy{path};
-    copy_to(copy.path());
-    check_whole(open(copy.path())->verify(), path);
+    copy_to(copy.path(), watch);
+    check_whole(open(copy.path())->verify(watch), path);
     copy.put_in_place();
     return state().head;
 }

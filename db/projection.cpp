@@ -2,6 +2,7 @@
 
 #include "record_table.hpp"
 #include "signing.hpp"
+#include "telling.hpp"
 
 #include <SQLiteCpp/Statement.h>
 
@@ -135,9 +136,10 @@ void Projection::write(const Fact& fact)
     }
 }
 
-void Projection::refold(const std::set<FactKey>& touched)
+void Projection::refold(const std::set<FactKey>& touched, const records::Watch& watch)
 {
-    for (const FactKey& key : touched) {
+    for (std::int64_t done = 0; const FactKey& key : touched) {
+        tell_now_and_then(watch, done++, static_cast<std::int64_t>(touched.size()));
         for (const std::string& row : rows_of(key))
             seal_.take(row);
         forget(key);
@@ -149,14 +151,17 @@ void Projection::refold(const std::set<FactKey>& touched)
     write_seal();
 }
 
-void Projection::rebuild()
+void Projection::rebuild(const records::Watch& watch)
 {
-    for (const char* table : {"fact", "fact_about", "fact_record"})
-        database_.exec(std::string{"DELETE FROM "} + table);
-    std::set<FactKey> touched;
+    database_.exec("DELETE FROM fact; DELETE FROM fact_about; DELETE FROM fact_record");
     seal_ = Seal{seal_key_};
-    records_.for_each([&](const Record& record) { note(record, touched); });
-    refold(touched);
+    std::set<FactKey> touched;
+    std::int64_t seen = 0;
+    records_.for_each([&, all = records_.count()](const Record& record) {
+        tell_now_and_then(watch, seen++, all);
+        note(record, touched);
+    });
+    refold(touched, watch);
 }
 
 std::optional<Fact> Projection::fact(const FactKey& key) const

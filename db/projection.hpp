@@ -5,6 +5,7 @@
 #include "fact.hpp"
 #include "seal.hpp"
 #include "statements.hpp"
+#include "watch.hpp"
 
 #include <SQLiteCpp/Database.h>
 
@@ -25,8 +26,8 @@ public:
 
     // Notes which facts the record touches; `refold` then writes what they say now. Within the caller's transaction.
     void touch(const records::Record& record, std::set<records::FactKey>& touched);
-    void refold(const std::set<records::FactKey>& touched);
-    void rebuild();
+    void refold(const std::set<records::FactKey>& touched, const records::Watch& watch = {});
+    void rebuild(const records::Watch& watch = {}); // StoppedError: this projection is of no more use
 
     std::optional<records::Fact> fact(const records::FactKey& key) const;
     std::vector<records::Fact> facts(const std::string& kind) const;

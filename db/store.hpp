@@ -8,6 +8,7 @@
 #include "projection.hpp"
 #include "receipt.hpp"
 #include "record_table.hpp"
+#include "watch.hpp"
 
 #include <SQLiteCpp/Database.h>
 
@@ -60,7 +61,8 @@ public:
     void accept_by(Acceptance acceptance) { acceptance_ = std::move(acceptance); }
 
     // Makes a whole copy of the book in use, without its key, and verifies it; gives the head that it holds.
-    records::Head back_up(const std::filesystem::path& path) const;
+    // StoppedError, and no copy, if the watch says so.
+    records::Head back_up(const std::filesystem::path& path, const records::Watch& watch = {}) const;
 
     // Makes a book that carries on from a backup, as a new device. StoreError or DamagedError if it cannot.
     static std::unique_ptr<Store> restore(const std::filesystem::path& backup, const std::filesystem::path& path,
@@ -85,11 +87,11 @@ public:
     std::vector<records::Record> newest(const std::string& kind, std::size_t count) const override;
 
     // Pages, indices, schema, the chain of hashes and the seal of the derived tables; where the seal does not fit, the
-    // signatures too, and the tables are derived anew. No lift before it is done.
-    void check_on_opening();
+    // signatures too, and the tables are derived anew. No lift before it is done. False: the watch stopped it.
+    bool check_on_opening(const records::Watch& watch = {});
 
     // Every hash, link, number, signature, copy, body, private row and derived table.
-    Verified verify() const;
+    Verified verify(const records::Watch& watch = {}) const;
 
     // "" if the book still holds what the receipt says it held; else what is wrong.
     std::string compare(const records::Receipt& receipt) const;
@@ -108,10 +110,10 @@ private:
     Store(std::unique_ptr<SQLite::Database> database, std::optional<records::DeviceKey> key);
     records::Record write(records::Entry entry);
     void check(records::Entry& entry) const;
-    void derive_anew();
+    void derive_anew(const records::Watch& watch = {});
     void carry(const FoundRecords& found, Salvaged& result);
-    bool is_derived_right() const;
-    void copy_to(const std::filesystem::path& path) const;
+    bool is_derived_right(const records::Watch& watch = {}) const;
+    void copy_to(const std::filesystem::path& path, const records::Watch& watch = {}) const;
     void check_correction(const records::Entry& entry) const;
     std::vector<records::PrivateRow> set_private_apart(records::Entry& entry) const;
     void know_heads(records::Entry& entry) const;

@@ -17,4 +17,10 @@ public:
     using StoreError::StoreError;
 };
 
+// Somebody told long work to stop; nothing is wrong.
+class StoppedError : public StoreError {
+public:
+    using StoreError::StoreError;
+};
+
 } // namespace cotter::db

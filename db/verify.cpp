@@ -5,6 +5,7 @@
 #include "migrate.hpp"
 #include "private_rows.hpp"
 #include "store.hpp"
+#include "telling.hpp"
 
 #include <SQLiteCpp/Statement.h>
 #include <SQLiteCpp/Transaction.h>
@@ -89,15 +90,17 @@ private:
     std::map<std::string, std::string> keys_;
 };
 
-std::vector<Damage> walk(SQLite::Database& database, ChainWalk& chain, std::int64_t& good)
+std::vector<Damage> walk(SQLite::Database& database, ChainWalk& chain, std::int64_t& good, const records::Watch& watch)
 {
+    const std::int64_t all = database.execAndGet("SELECT count(*) FROM record").getInt64();
+    tell(watch, 0, all);
     SQLite::Statement query{database,
                             "SELECT device, seq, hash, kind, about, at, bytes, sig FROM record ORDER BY device, seq"};
     while (query.executeStep()) {
         const Row row = read_row(query);
         if (std::string what = chain.look_at(row); !what.empty())
             return {{row.device, row.seq, row.about, row.at, std::move(what)}};
-        ++good;
+        tell_now_and_then(watch, ++good, all);
     }
     return {};
 }
@@ -166,44 +169,47 @@ bool has_own_schema(SQLite::Database& database)
 
 } // namespace
 
-void Store::check_on_opening()
+bool Store::check_on_opening(const records::Watch& watch)
 try {
     ChainWalk chain{*database_, device_, false};
     std::int64_t good = 0;
     damaged_ = !page_check(*database_, "PRAGMA integrity_check(1)").empty() || !has_own_schema(*database_) ||
-               !walk(*database_, chain, good).empty() || !look_at_replaced(*database_, {*database_, device_}).empty();
+               !walk(*database_, chain, good, watch).empty() ||
+               !look_at_replaced(*database_, {*database_, device_}).empty();
     if (!damaged_ && !projection_.is_sealed())
-        derive_anew();
-    checked_ = true;
+        derive_anew(watch);
+    return checked_ = true;
+} catch (const StoppedError&) {
+    return checked_ = false;
 } catch (const std::exception&) {
-    checked_ = damaged_ = true;
+    return checked_ = damaged_ = true;
 }
 
 // Whoever changed a derived table, the records are what they were, if their signatures say so.
-void Store::derive_anew()
+void Store::derive_anew(const records::Watch& watch)
 {
     ChainWalk chain{*database_, device_, true};
     std::int64_t good = 0;
-    damaged_ = !walk(*database_, chain, good).empty();
+    damaged_ = !walk(*database_, chain, good, watch).empty();
     if (!damaged_ && (key_ || !is_derived_right()))
         rebuild();
 }
 
 // Derives the tables anew in a transaction that is not committed, and compares.
-bool Store::is_derived_right() const
+bool Store::is_derived_right(const records::Watch& watch) const
 {
     const std::string before = projection_.dump();
     SQLite::Transaction tried{*database_, SQLite::TransactionBehavior::IMMEDIATE};
     Projection again{*database_, table_, ""};
-    again.rebuild();
+    again.rebuild(watch);
     return again.dump() == before;
 }
 
-Verified Store::verify() const
+Verified Store::verify(const records::Watch& watch) const
 try {
     Verified found;
     ChainWalk chain{*database_, device_, true};
-    found.damaged = walk(*database_, chain, found.records);
+    found.damaged = walk(*database_, chain, found.records, watch);
     found.head = chain.head_of(device_);
     if (found.damaged.empty())
         found.lost = KnownGaps{*database_, device_}.all();
@@ -215,10 +221,12 @@ try {
         found.damaged = {{device_, 0, "", 0, "pages of the file are damaged"}};
     if (found.damaged.empty() && !has_own_schema(*database_))
         found.damaged = {{device_, 0, "", 0, "the tables, indices or triggers are not those that Cotter made"}};
-    if (found.damaged.empty() && !is_derived_right())
+    if (found.damaged.empty() && !is_derived_right(watch))
         found.damaged = {
             {device_, 0, "", 0, "a derived table differs from what the records say; `cotter rebuild` mends it"}};
     return found;
+} catch (const StoppedError&) {
+    throw;
 } catch (const std::exception& e) {
     return {0, {}, {{device_, 0, "", 0, e.what()}}, {}};
 }

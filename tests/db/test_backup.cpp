@@ -47,6 +47,30 @@ TEST_CASE("a backup of a book in use holds all of it, without its key, and the b
     CHECK(store->verify().records == 4);
 }
 
+TEST_CASE("a backup that is stopped, while it copies or while it reads the copy, leaves nothing")
+{
+    const Scratch scratch;
+    const auto store = make_book(scratch.book());
+    std::vector<Entry> pipes;
+    for (int i = 0; i < 6'000; ++i)
+        pipes.push_back(pipe("p" + std::to_string(i), 1));
+    store->append(pipes);
+    const auto before = scratch.files();
+    for (const std::int64_t until : {1, 5'000}) { // pages, then records
+        std::int64_t of_last = 0;
+        CHECK(contains(store_error_of([&] {
+                           store->back_up(scratch.folder() / "copy.db", [&](std::int64_t done, std::int64_t of) {
+                               of_last = of;
+                               return done < until;
+                           });
+                       }),
+                       "stopped"));
+        CHECK((of_last == 6'001) == (until == 5'000));
+        CHECK(scratch.files() == before);
+    }
+    CHECK(store->back_up(scratch.folder() / "copy.db", [](auto...) { return true; }).seq == 6'001);
+}
+
 TEST_CASE("a backup never takes the place of a file, and leaves nothing half made")
 {
     const Scratch scratch;

@@ -207,6 +207,28 @@ TEST_CASE("the opening check finds a broken chain, and says nothing against a go
     CHECK(store->state().damaged);
 }
 
+TEST_CASE("an opening check that is stopped leaves the book unchecked, and can be done later")
+{
+    const Scratch scratch;
+    std::vector<Entry> pipes;
+    for (int i = 0; i < 200; ++i)
+        pipes.push_back(pipe("p" + std::to_string(i), 1));
+    make_book(scratch.book())->append(pipes);
+    const auto store = db::Store::open(scratch.book());
+    std::int64_t last = 0;
+    CHECK_FALSE(store->check_on_opening([&](std::int64_t done, std::int64_t of) {
+        last = done;
+        CHECK(of == 201);
+        return done < 100;
+    }));
+    CHECK(last == 128);
+    CHECK_FALSE(store->state().checked);
+    CHECK_FALSE(store->state().damaged);
+    CHECK(store->check_on_opening([](auto...) { return true; }));
+    CHECK(store->state().checked);
+    CHECK_FALSE(store->state().damaged);
+}
+
 TEST_CASE("a stranger's key cannot excuse a record that is missing")
 {
     const Scratch scratch;
