@@ -139,6 +139,11 @@ bool App::draw_what_is_asked(Sheet& sheet)
 
 void App::draw(Sheet& sheet)
 {
+    if (work_) {
+        const InGloves whoever_waits{true};
+        work_stopped_ = ui::draw(sheet, *work_, outside_) || work_stopped_;
+        return;
+    }
     if (!trouble_.empty())
         return trouble(sheet);
     try {
@@ -152,6 +157,13 @@ void App::draw(Sheet& sheet)
         pressed_at_ = outside_.ticks();
         pressed_a_pad_ = takes_digits_;
     }
+}
+
+void App::show_work(const std::optional<Work>& work)
+{
+    if (!work_ || !work)
+        work_stopped_ = false;
+    work_ = work;
 }
 
 bool App::hears_fingers() const

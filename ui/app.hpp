@@ -9,6 +9,7 @@
 #include "site.hpp"
 #include "stop.hpp"
 #include "today.hpp"
+#include "waiting.hpp"
 #include "yard.hpp"
 
 #include <optional>
@@ -26,6 +27,10 @@ public:
     void draw(Sheet& sheet);    // within a frame, in a window that fills the glass
     bool hears_fingers() const; // not for a moment after a press
     bool pressed_a_pad() const { return pressed_a_pad_; }
+
+    // Long work has the glass until there is none.
+    void show_work(const std::optional<Work>& work);
+    bool is_work_stopped() const { return work_stopped_; }
 
 private:
     void draw_door(Sheet& sheet);
@@ -49,6 +54,8 @@ private:
     bool takes_digits_ = false; // the page of the last frame
     double pressed_at_ = -1;    // ticks
     bool pressed_a_pad_ = false;
+    std::optional<Work> work_;
+    bool work_stopped_ = false;
     std::optional<Cab> cab_;
     std::optional<Site> site_;
     std::optional<Yard> yard_;

@@ -4,14 +4,13 @@
 
 #include "redraw.hpp"
 #include "texture.hpp"
+#include "window_files.hpp"
 
 #include <GLFW/glfw3.h>
 #include <backends/imgui_impl_glfw.h>
 #include <backends/imgui_impl_opengl3.h>
 
 #include <algorithm>
-#include <cstdio>
-#include <fstream>
 #include <memory>
 #include <optional>
 #include <utility>
@@ -129,30 +128,6 @@ private:
     GLFWwindow* window_ = nullptr;
 };
 
-void write_layout(const std::string& file, const std::vector<Seen>& seen)
-{
-    std::ofstream out{file + ".new"};
-    for (const Seen& each : seen)
-        out << (each.target ? "target\t" : "text\t") << each.x << '\t' << each.y << '\t' << each.w << '\t' << each.h
-            << '\t' << each.text << '\t' << each.clipped << '\n';
-    out.close();
-    std::rename((file + ".new").c_str(), file.c_str());
-}
-
-void write_picture(GLFWwindow* window, const std::string& file)
-{
-    int w = 0, h = 0;
-    glfwGetFramebufferSize(window, &w, &h);
-    std::vector<unsigned char> pixels(static_cast<std::size_t>(w) * static_cast<std::size_t>(h) * 3);
-    glPixelStorei(GL_PACK_ALIGNMENT, 1);
-    glReadPixels(0, 0, w, h, GL_RGB, GL_UNSIGNED_BYTE, pixels.data());
-    std::ofstream out{file, std::ios::binary};
-    out << "P6\n" << w << ' ' << h << "\n255\n";
-    for (int y = h - 1; y >= 0; --y)
-        out.write(reinterpret_cast<const char*>(pixels.data()) + static_cast<std::ptrdiff_t>(y) * w * 3,
-                  static_cast<std::streamsize>(w) * 3);
-}
-
 // The letters of another size are made between two frames.
 void fit_looks(std::unique_ptr<Theme>& theme)
 {
@@ -185,6 +160,50 @@ double draw_frame(GLFWwindow* window, App& app, const Theme& theme, const Window
     return again_in;
 }
 
+// Shows long work on the glass, once it is longer than a moment; not more often than people can see.
+class Waiting {
+public:
+    Waiting(GLFWwindow* window, App& app, const Theme& theme, const WindowFacts& facts)
+        : window_{window}, app_{app}, theme_{theme}, facts_{facts}
+    {
+    }
+    Waiting(const Waiting&) = delete;
+    Waiting& operator=(const Waiting&) = delete;
+    ~Waiting() { app_.show_work({}); }
+
+    bool goes_on(const Work& work)
+    {
+        if (glfwGetTime() < next_)
+            return true;
+        glfwPollEvents();
+        app_.show_work(work);
+        draw_frame(window_, app_, theme_, facts_);
+        glfwSwapBuffers(window_);
+        next_ = glfwGetTime() + again;
+        return !app_.is_work_stopped() && !(work.ends_with_window && glfwWindowShouldClose(window_) != 0);
+    }
+
+private:
+    static constexpr double a_moment = 0.3, again = 0.1; // s
+    GLFWwindow* window_;
+    App& app_;
+    const Theme& theme_;
+    const WindowFacts& facts_;
+    double next_ = glfwGetTime() + a_moment;
+};
+
+void work_between_frames(GLFWwindow* window, App& app, const Theme& theme, const WindowFacts& facts, Redraw& redraw)
+{
+    if (!facts.between_frames)
+        return;
+    Waiting waiting{window, app, theme, facts};
+    const Between did = facts.between_frames([&](const Work& work) { return waiting.goes_on(work); });
+    if (did != Between::nothing)
+        redraw.woken();
+    if (did == Between::close)
+        glfwSetWindowShouldClose(window, 1);
+}
+
 bool is_moving() { return ImGui::IsMouseDown(0) || is_key_down(ImGuiKey_Space) || is_key_down(ImGuiKey_Enter); }
 
 // So long, or until something happens. A folder that is watched is looked at without drawing.
@@ -204,7 +223,6 @@ void loop(GLFWwindow* window, App& app, std::unique_ptr<Theme>& theme, const Win
           const Outside& outside)
 {
     Redraw& redraw = events.redraw;
-    bool first = true;
     double again_in = 0;
     while (glfwWindowShouldClose(window) == 0) {
         const double wait = std::min(again_in, redraw.seconds_to_wait(is_moving(), outside.now()));
@@ -221,10 +239,7 @@ void loop(GLFWwindow* window, App& app, std::unique_ptr<Theme>& theme, const Win
             return;
         }
         glfwSwapBuffers(window);
-        if (std::exchange(first, false) && facts.after_first_frame) {
-            facts.after_first_frame();
-            redraw.woken();
-        }
+        work_between_frames(window, app, *theme, facts, redraw);
     }
 }
 

@@ -2,9 +2,9 @@
 
 #include "boot_clock.hpp"
 #include "command.hpp"
-#include "daily_backup.hpp"
 #include "files.hpp"
 #include "local_time.hpp"
+#include "long_work.hpp"
 #include "looks.hpp"
 #include "pages.hpp"
 #include "papers_out.hpp"
@@ -184,20 +184,13 @@ int open_screens(const Options& options, ui::Door door)
     outside.photos = photos_of(options, files);
     outside.print_day = [&] { return print_day(options, session.store(), running.now()); };
     outside.keep_looks = [&](const ui::Looks& looks) { keep_looks(options, looks); };
-    std::string copied;
-    const auto copy_today = [&] {
-        if (!session.store().state().damaged)
-            copied = back_up_today(session, session.store(), store_or_own(options.store));
-    };
+    LongWork work{session, store_or_own(options.store)};
     outside.receipt = [&] { // a day's end
-        copy_today();
+        work.owe_a_copy();
         return session.store().receipt(running.now());
     };
-    outside.notice = [&] { return copied; };
-    facts.after_first_frame = [&] {
-        session.store().check_on_opening();
-        copy_today();
-    };
+    outside.notice = [&] { return work.notice(); };
+    facts.between_frames = [&](const ui::Wait& wait) { return work.do_it(wait); };
     if (!run_window(outside, door, facts))
         throw BadInput{"no display: the screens need one; `cotter board` and `cotter lift` work in a terminal"};
     return done;

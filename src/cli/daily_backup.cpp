@@ -37,7 +37,8 @@ void let_go_of_the_oldest(const fs::path& folder, const std::string& begins, std
 
 } // namespace
 
-std::string back_up_today(const Session& session, const db::Store& store, const std::string& path)
+std::string back_up_today(const Session& session, const db::Store& store, const std::string& path,
+                          const records::Watch& watch)
 try {
     const auto place = desk::doc(store, "backup_place", store.state().device);
     const std::string folder = place.value("folder", "");
@@ -48,7 +49,7 @@ try {
     const fs::path copy = fs::path{folder} / (beginning(store) + rules::to_string(session.day()) + ending);
     const fs::path newer = copy.string() + ".newer"; // today's copy of the morning lacks the shift
     fs::remove(newer);
-    store.back_up(newer);
+    store.back_up(newer, watch);
     fs::rename(newer, copy);
     db::Files{path}.copy_to(fs::path{folder} / (beginning(store) + "pictures"));
     let_go_of_the_oldest(folder, beginning(store), static_cast<std::size_t>(place.value("keep", std::int64_t{7})));

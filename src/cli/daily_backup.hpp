@@ -10,6 +10,7 @@ namespace cotter::cli {
 
 // Makes today's copy if there is none yet, and lets go of the oldest. What is wrong, in one line, or "": a missing
 // stick stops no lift.
-std::string back_up_today(const Session& session, const db::Store& store, const std::string& path);
+std::string back_up_today(const Session& session, const db::Store& store, const std::string& path,
+                          const records::Watch& watch = {});
 
 } // namespace cotter::cli
