@@ -143,7 +143,7 @@ void CorrectPage::how(Sheet& sheet)
     const auto pressed = ask(sheet, {"How is it put right?",
                                      name_of_record(*old_),
                                      {{"It says something else", "what was typed or seen wrong", std::nullopt},
-                                      {"It is void", "it says nothing any more", std::nullopt}},
+                                      {"Hold to make it void", "", std::nullopt, false, true}},
                                      true,
                                      "Back"});
     if (!pressed)

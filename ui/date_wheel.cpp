@@ -31,8 +31,12 @@ void DateWheel::turn(Part part, int by)
 {
     const rules::Day then = moved(day_, part, by);
     const int in_year = static_cast<int>(date::year_month_day{then}.year());
-    if (first_year <= in_year && in_year <= last_year)
-        day_ = then;
+    choose(first_year <= in_year && in_year <= last_year ? then : day_);
+}
+
+void DateWheel::choose(rules::Day day)
+{
+    day_ = day;
     is_chosen_ = true;
     typed_.clear();
     said_.clear();
@@ -82,10 +86,7 @@ bool DateWheel::take_typed()
         const int in_year = day ? static_cast<int>(date::year_month_day{*day}.year()) : 0;
         if (in_year < first_year || in_year > last_year)
             continue;
-        day_ = *day;
-        is_chosen_ = true;
-        typed_.clear();
-        said_.clear();
+        choose(*day);
         return true;
     }
     return false;
@@ -149,11 +150,17 @@ std::optional<std::size_t> DateWheel::draw(Sheet& sheet, const std::string& ques
     for (const Part part : {day_of_month, month, year})
         wheel(sheet, part, {x + static_cast<double>(part) * (wide + glove.gap), top, wide, high});
     const std::size_t take = ways_out.size() - 1;
-    const auto pressed = takes_typed() ? std::optional{take} : ways_out_of(sheet, place, ways_out);
-    if (pressed != take)
+    std::vector<std::string> buttons = ways_out; // and one before the last
+    buttons.insert(buttons.end() - 1, "Today");
+    const auto pressed = takes_typed() ? std::optional{take + 1} : ways_out_of(sheet, place, buttons);
+    if (pressed == take)
+        choose(today_);
+    if (!pressed || *pressed < take)
         return pressed;
+    if (*pressed == take)
+        return std::nullopt;
     if (typed_.empty() && is_chosen_)
-        return pressed;
+        return take;
     if (typed_.empty())
         said_ = say("Turn a wheel, or type the day: nobody has chosen one yet");
     else

@@ -16,7 +16,10 @@ namespace cotter::ui {
 
 class DateWheel {
 public:
-    explicit DateWheel(rules::Day shown, bool is_chosen) : day_{shown}, is_chosen_{is_chosen} {}
+    DateWheel(rules::Day today, std::optional<rules::Day> chosen)
+        : today_{today}, day_{chosen.value_or(today)}, is_chosen_{chosen.has_value()}
+    {
+    }
 
     // The index of the way out that was pressed; Enter is the last one, which takes the day once one is chosen.
     std::optional<std::size_t> draw(Sheet& sheet, const std::string& question, const std::string& hint,
@@ -28,11 +31,12 @@ private:
     void turn(Part part, int by); // a month has its own last day
     void type();
     bool take_typed(); // false while the digits are no day
+    void choose(rules::Day day);
     std::string heading() const;
     void wheel(Sheet& sheet, Part part, const Box& box);
     std::string text(Part part, int away) const; // so many steps from what stands
 
-    rules::Day day_;
+    rules::Day today_, day_;
     bool is_chosen_;
     std::string typed_, said_;
     std::array<float, 3> dragged_{}; // px since the last step

@@ -96,7 +96,7 @@ FormField::Left FormField::number(Sheet& sheet)
 FormField::Left FormField::date(Sheet& sheet)
 {
     if (!wheel_)
-        wheel_.emplace(rules::parse_day(text_).value_or(outside_.hand("").day), rules::parse_day(text_).has_value());
+        wheel_.emplace(outside_.hand("").day, rules::parse_day(text_));
     const auto pressed = wheel_->draw(sheet, name_of(schema_, field_),
                                       "Turn the wheels, or type the day: 20261125 or 25112026.", ways_out);
     if (!pressed)

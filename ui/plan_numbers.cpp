@@ -21,7 +21,9 @@ std::string amount(std::int64_t value, const std::string& unit, bool is_limit)
     if (unit != "thousandths of a degree")
         return std::to_string(value) + (unit.empty() || is_limit ? "" : " " + words::in_language(unit));
     const std::int64_t tenths = is_limit ? value / 100 : (value + (value > 0 ? 99 : 0)) / 100;
-    return words::decimal(std::to_string(tenths / 10) + "." + std::to_string(std::abs(tenths % 10))) + "\u00b0";
+    return words::decimal((tenths < 0 ? "-" : "") + std::to_string(std::abs(tenths) / 10) + "." +
+                          std::to_string(std::abs(tenths) % 10)) +
+           "\u00b0";
 }
 
 } // namespace

@@ -138,8 +138,12 @@ TEST_CASE("who may not put a record right is not offered")
         rig.tap(each);
     for (int i = 0; i < 9 && !rig.target("A unit arrives"); ++i)
         rig.tap("More");
-    for (const char* each : {"A unit arrives", "Put right", "It is void", "typed wrong"})
+    for (const char* each : {"A unit arrives", "Put right"})
         rig.tap(each);
+    rig.tap("Hold to make it void");
+    REQUIRE_FALSE(rig.target("typed wrong")); // what cannot be undone is held, not tapped
+    for (const char* each : {"Hold to make it void", "typed wrong"})
+        rig.tap_or_hold(each);
     CHECK(rig.shows("Who puts it right?"));
     CHECK(rig.target("O. Hallam (invented)"));
     CHECK_FALSE(rig.target("I. Farrow (invented)"));

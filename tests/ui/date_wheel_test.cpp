@@ -64,6 +64,18 @@ TEST_CASE("a wheel that is turned there and back has chosen the day that it show
     CHECK(rig.target("Sign it"));
 }
 
+TEST_CASE("today is one touch, and taken by another")
+{
+    tests::SampleBook sample;
+    Rig rig{sample.store(), ui::Door::yard};
+    open_the_day(rig);
+    rig.tap("Today");
+    CHECK(rig.shows("Wed 25 Nov 2026"));
+    CHECK_FALSE(rig.target("Sign it"));
+    rig.tap("Take it");
+    CHECK(rig.target("Sign it"));
+}
+
 TEST_CASE("a decimal comma is the decimal point")
 {
     tests::SampleBook sample;

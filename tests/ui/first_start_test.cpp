@@ -40,7 +40,7 @@ void fill_in_unit(Rig& rig, const std::string& tag)
 void choose(Rig& rig, const std::vector<const char*>& words)
 {
     for (const char* each : words)
-        rig.tap(each);
+        rig.tap_or_hold(each);
 }
 
 } // namespace
@@ -96,7 +96,7 @@ TEST_CASE("what was written wrong is put right, and the older record stays")
     rig.tap("Call the yard");
     choose(rig, {"CL-02", "Collect", "work is finished", "O. Hallam (invented)", "Understood", "Back", "Put right"});
     const auto call = sample.store().newest("call", 1).front();
-    choose(rig, {"Put right", "It is void", "meant for another one"});
+    choose(rig, {"Put right", "Hold to make it void", "meant for another one"});
     while (!rig.target("O. Hallam (invented)"))
         rig.tap("More");
     choose(rig, {"O. Hallam (invented)", "Understood"});

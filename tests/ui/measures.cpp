@@ -224,7 +224,7 @@ void walk(Rig& rig, const ui::Hand& hand, const std::string& name, const std::ve
             rig.key(ImGuiKey_PageDown);
         for (int i = 0; i < 12 && !rig.target(each) && rig.target("More"); ++i)
             rig.tap("More");
-        rig.tap(each);
+        rig.tap_or_hold(each);
         check_everywhere(rig, hand, name + ", " + each);
     }
 }

@@ -221,6 +221,8 @@ void Rig::key(ImGuiKey key)
 
 void Rig::tap(const std::string& words) { tap_at(wanted(words)); }
 
+void Rig::tap_or_hold(const std::string& words) { words.starts_with("Hold to ") ? hold(words) : tap(words); }
+
 void Rig::tap_at(const ui::Seen& target)
 {
     const float x = target.x + target.w / 2, y = target.y + target.h / 2;

@@ -60,6 +60,7 @@ public:
     void frame();
     double again_in() const { return again_in_; }        // s after which the last frame wanted another by itself
     void tap(const std::string& words);                  // throws if it is not on the screen
+    void tap_or_hold(const std::string& words);          // as its words ask
     void tap_at(const ui::Seen& target);                 // where several have the same words
     void hold(const std::string& words);                 // a button that must be held
     void drag(const std::string& words, float px);       // presses on it, moves down by px, lets go
@@ -71,6 +72,7 @@ public:
     bool turn_findings(); // the Cab's next findings; false where there is no such button, or after the last
     const std::vector<ui::Seen>& seen() const { return seen_; }
     const ui::Theme& theme() const { return *theme_; }
+    ui::App& app() { return *app_; }
     Glass glass() const { return glass_; }
     const records::Book& book() const { return book_; }
     void look_on(const Glass& glass); // the same page on another glass, until the next

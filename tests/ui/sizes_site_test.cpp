@@ -90,7 +90,7 @@ TEST_CASE("what else Site has, and this glass, keep to their sizes, and no text 
               "Back",
               "Put right",
               "Put right",
-              "It is void",
+              "Hold to make it void",
               "typed wrong",
               "Back",
               "Back",
@@ -211,8 +211,8 @@ TEST_CASE("one owner's units, laid pipes and a record put right keep to the size
     Rig rig{sample.store(), ui::Door::site};
     walk(rig, ui::bare, "Site",
          {"View", "One owner", "Ellerthwick Plant Hire (invented)", "View", "One place", "Back", "Back", "Find", "Back",
-          "Laid", "Back", "Record", "Put right", "Put right", "It is void", "typed wrong", "O. Hallam (invented)",
-          "Understood", "Back"});
+          "Laid", "Back", "Record", "Put right", "Put right", "Hold to make it void", "typed wrong",
+          "O. Hallam (invented)", "Understood", "Back"});
 }
 
 TEST_CASE("a new site's first person and its name keep to the Cab's sizes, and no text is clipped")
