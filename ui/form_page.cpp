@@ -1,7 +1,6 @@
 #include "form_page.hpp"
 
 #include "foot.hpp"
-#include "form_words.hpp"
 #include "title_block.hpp"
 
 #include "reason.hpp"
@@ -47,168 +46,45 @@ Parted part(const Box& area, bool narrow)
     return {{area.x, area.y, area.w * share, area.h}, {area.x + area.w * share, area.y, area.w * (1 - share), area.h}};
 }
 
-bool is_part(const Json& schema)
-{
-    return schema.contains("properties") || schema.value("additionalProperties", Json{}).is_object();
-}
-
-bool is_list(const Json& schema) { return schema.value("type", "") == "array"; }
-
-const Json& inner_of(const Json& schema, const std::string& key)
-{
-    if (is_list(schema))
-        return schema.at("items");
-    const auto properties = schema.find("properties");
-    return properties != schema.end() && properties->contains(key) ? properties->at(key)
-                                                                   : schema.at("additionalProperties");
-}
-
-// Is a field of it that must be there not filled in?
-bool lacks_something(const Json& schema, const Json& value)
-{
-    if (value.is_array())
-        return std::any_of(value.begin(), value.end(),
-                           [&](const Json& each) { return lacks_something(schema.at("items"), each); });
-    if (!value.is_object() || !schema.contains("properties"))
-        return false;
-    const Json needed = schema.value("required", Json::array());
-    return std::any_of(needed.begin(), needed.end(), [&](const Json& each) { return !value.contains(each); }) ||
-           std::any_of(value.items().begin(), value.items().end(), [&](const auto& each) {
-               return lacks_something(schema.at("properties").value(each.key(), Json::object()), each.value());
-           });
-}
-
 } // namespace
 
 FormPage::FormPage(const Outside& outside, std::string title, Json schema, Json body, std::string done)
-    : outside_{outside}, title_{std::move(title)}, done_{std::move(done)}, begun_(body), schema_(std::move(schema)),
-      body_(std::move(body))
+    : outside_{outside}, title_{std::move(title)}, done_{std::move(done)},
+      begun_(body), form_{std::move(schema), std::move(body)}
 {
-}
-
-const Json& FormPage::schema_here() const
-{
-    const Json* schema = &schema_;
-    for (const std::string& key : path_)
-        schema = &inner_of(*schema, key);
-    return *schema;
-}
-
-Json FormPage::here() const
-{
-    const Json* at = &body_;
-    for (const std::string& key : path_) {
-        if (at->is_array() ? std::stoul(key) >= at->size() : !at->contains(key))
-            return is_list(schema_here()) ? Json::array() : Json::object();
-        at = at->is_array() ? &at->at(std::stoul(key)) : &at->at(key);
-    }
-    return *at;
-}
-
-// Roles are the one part whose keys are free: those that a plan asks about.
-std::vector<FormPage::Line> FormPage::lines() const
-{
-    std::vector<Line> all;
-    const Json& schema = schema_here();
-    const Json now = here();
-    const auto add = [&](const std::string& key, const std::string& name, const Json& inner, bool needed) {
-        const Json value = now.is_array() ? now.at(std::stoul(key)) : now.value(key, Json{});
-        const bool filled = is_part(inner) && !now.is_array() && !value.is_null();
-        all.push_back(
-            {key, name,
-             filled ? words::say("{} filled in", value.size()) : value_in_words(outside_.book, inner, key, value),
-             &inner, (needed && value.is_null()) || (!value.is_null() && lacks_something(inner, value))});
-    };
-    if (is_list(schema))
-        for (std::size_t i = 0; i < now.size(); ++i)
-            add(std::to_string(i), std::to_string(i + 1), schema.at("items"), false);
-    const Json needed = schema.value("required", Json::array());
-    if (schema.contains("properties")) {
-        for (const std::string key : schema.at("x-order"))
-            if (const auto inner = schema.at("properties").find(key);
-                inner != schema.at("properties").end() && key != "photos" && key != "copy")
-                add(key, name_of(*inner, key), *inner, std::find(needed.begin(), needed.end(), key) != needed.end());
-    } else if (!is_list(schema))
-        for (const char* role : {desk::key("operator"), desk::key("supervisor"), desk::key("signaller")})
-            add(role, role, schema.at("additionalProperties"), false);
-    return all;
-}
-
-// The part that is open, with its place where it is one of a list.
-std::string FormPage::place() const
-{
-    std::string text = title_, list;
-    const Json* schema = &schema_;
-    for (const std::string& key : path_) {
-        text =
-            is_list(*schema) ? list + " " + std::to_string(std::stoul(key) + 1) : name_of(inner_of(*schema, key), key);
-        list = text;
-        schema = &inner_of(*schema, key);
-    }
-    return text;
-}
-
-void FormPage::put(const std::string& key, Json value)
-{
-    Json* at = &body_;
-    const Json* schema = &schema_;
-    for (const std::string& step : path_) {
-        schema = &inner_of(*schema, step);
-        at = at->is_array() ? &at->at(std::stoul(step)) : &(*at)[step];
-        if (at->is_null())
-            *at = is_list(*schema) ? Json::array() : Json::object();
-    }
-    if (at->is_array() && std::stoul(key) < at->size()) {
-        if (value.is_null())
-            at->erase(std::stoul(key));
-        else
-            at->at(std::stoul(key)) = std::move(value);
-    } else if (at->is_array()) {
-        if (!value.is_null())
-            at->push_back(std::move(value));
-    } else if (value.is_null())
-        at->erase(key);
-    else
-        (*at)[key] = std::move(value);
 }
 
 void FormPage::open(const Line& line)
 {
     said_.clear();
     if (is_part(*line.schema) || is_list(*line.schema)) {
-        path_.push_back(line.key);
+        form_.open(line.key);
         scrolls_.emplace_back();
         return;
     }
-    const Json now = here();
-    const bool known = now.is_array() ? std::stoul(line.key) < now.size() : now.contains(line.key);
     field_key_ = line.key;
-    field_.emplace(outside_, *line.schema, line.key,
-                   !known           ? Json{}
-                   : now.is_array() ? now.at(std::stoul(line.key))
-                                    : now.at(line.key));
+    field_.emplace(outside_, *line.schema, line.key, form_.value(line.key));
 }
 
 void FormPage::add()
 {
-    const Json& item = schema_here().at("items");
-    const std::string key = std::to_string(here().size());
+    const Json& item = form_.schema_here().at("items");
+    const std::string key = std::to_string(form_.here().size());
     if (is_part(item))
-        put(key, Json::object());
+        form_.put(key, Json::object());
     open({key, "", "", &item, false});
 }
 
 void FormPage::go_up()
 {
-    path_.pop_back();
+    form_.go_up();
     scrolls_.pop_back();
 }
 
 void FormPage::take_out()
 {
-    const std::string key = path_.back();
-    go_up();
-    put(key, Json{});
+    form_.take_out();
+    scrolls_.pop_back();
 }
 
 // What of it is inside the area can be pressed, where that is enough for a finger.
@@ -231,7 +107,7 @@ void FormPage::draw_line(Sheet& sheet, const Line& line, const Box& box, const B
 
 void FormPage::list(Sheet& sheet, const Box& area)
 {
-    const std::vector<Line> all = lines();
+    const std::vector<Line> all = form_.lines(outside_.book);
     const std::string needed = asks_for_needed_ ? still_needed() : "",
                       why = needed.empty() ? said_ : words::say("Still needed: {}", needed);
     const double said = why.empty() ? 0 : 4 + sheet.height_of(Letter::bold, why, area.w - 16), w = area.w - 2 * inset;
@@ -258,14 +134,12 @@ void FormPage::list(Sheet& sheet, const Box& area)
 
 std::vector<std::string> FormPage::buttons() const
 {
-    std::vector<std::string> all{path_.empty() ? "Leave it" : "Back"};
-    const bool in_list = is_list(schema_here());
-    if (in_list)
+    std::vector<std::string> all{form_.is_whole() ? "Leave it" : "Back"};
+    if (is_list(form_.schema_here()))
         all.emplace_back("Add");
-    if (!path_.empty() && !in_list &&
-        std::all_of(path_.back().begin(), path_.back().end(), [](char c) { return '0' <= c && c <= '9'; }))
+    if (form_.is_of_a_list())
         all.emplace_back("Take it out");
-    if (path_.empty())
+    if (form_.is_whole())
         all.push_back(done_);
     return with_button(all, scrolls_.back().button());
 }
@@ -278,7 +152,7 @@ FormPage::Left FormPage::press(const std::string& word)
         take_out();
     else if (word == "Back")
         go_up();
-    if (word == "Leave it" && body_ == begun_)
+    if (word == "Leave it" && body() == begun_)
         return Left::back;
     scrolls_.back().press(word);
     leaves_ = word == "Leave it";
@@ -295,7 +169,7 @@ FormPage::Left FormPage::press(const std::string& word)
 std::string FormPage::still_needed() const
 {
     std::string names;
-    for (const Line& each : lines())
+    for (const Line& each : form_.lines(outside_.book))
         if (each.needed)
             names += (names.empty() ? "" : ", ") + each.name;
     return names;
@@ -322,7 +196,7 @@ FormPage::Left FormPage::draw(Sheet& sheet, const std::string& person, PicturePa
     if (field_) {
         const FormField::Left left = field_->draw(sheet, person);
         if (left == FormField::Left::changed)
-            put(field_key_, field_->value());
+            form_.put(field_key_, field_->value());
         if (left != FormField::Left::nothing)
             field_.reset();
         return Left::nothing;
@@ -335,7 +209,7 @@ FormPage::Left FormPage::draw(Sheet& sheet, const std::string& person, PicturePa
         words.emplace_back(beside->is_largest() ? "Whole page" : "Larger");
     if (has_paper && beside->is_larger())
         words.emplace_back("Next part");
-    Box area = begin_page(sheet, place(), words);
+    Box area = begin_page(sheet, form_.place(title_), words);
     if (has_paper) {
         const Parted parted = part(area, sheet.is_narrow());
         beside->draw(sheet, parted.paper);

@@ -3,6 +3,7 @@
 // A record's body on the screen, by its kind's schema: a line a field, one opened at a time, lists and parts one inside
 // the other.
 
+#include "form_body.hpp"
 #include "form_field.hpp"
 #include "picture_pane.hpp"
 #include "scroll.hpp"
@@ -21,29 +22,18 @@ public:
     enum class Left { nothing, back, done };
     // With `beside`, the paper that is typed from stands next to the lines.
     Left draw(Sheet& sheet, const std::string& person, PicturePane* beside = nullptr);
-    const records::Json& body() const { return body_; }
-    void say(const std::string& why) // and back to the top, where it stands
+    const records::Json& body() const { return form_.body(); }
+    void say(const std::string& why) // over the lines, and back to the top: what was not accepted
     {
         said_ = why;
         scrolls_.back() = {};
     }
-    // over the lines: what was not accepted
 
 private:
-    struct Line {
-        std::string key, name, value;
-        const records::Json* schema;
-        bool needed;
-    };
-
-    const records::Json& schema_here() const;
-    records::Json here() const; // {} or [] where nothing is known yet
-    std::vector<Line> lines() const;
-    std::string place() const;
+    using Line = FormBody::Line;
     void list(Sheet& sheet, const Box& area);
     void draw_line(Sheet& sheet, const Line& line, const Box& box, const Box& area);
     void open(const Line& line);
-    void put(const std::string& key, records::Json value);
     void add();
     void take_out();
     std::vector<std::string> buttons() const;
@@ -57,8 +47,7 @@ private:
     records::Json begun_;                           // as it was when it opened
     bool leaves_ = false, asks_for_needed_ = false; // that: since it was to be signed without
     std::size_t turned_ = 0;
-    records::Json schema_, body_;
-    std::vector<std::string> path_; // keys and places in lists
+    FormBody form_;
     std::optional<FormField> field_;
     std::string field_key_;
     std::vector<TouchScroll> scrolls_{1}; // one a level

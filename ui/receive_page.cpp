@@ -1,7 +1,6 @@
 #include "receive_page.hpp"
 
 #include "copy_page.hpp"
-
 #include "people.hpp"
 #include "title_block.hpp"
 
@@ -147,9 +146,7 @@ void ReceivePage::parts(Sheet& sheet)
     std::erase(arrival_.missing, parts_[part_]);
     if (*pressed == 1)
         arrival_.missing.push_back(parts_[part_]);
-    turned_ = 0;
-    if (++part_ == parts_.size())
-        go(Page::evidence);
+    go(++part_ == parts_.size() ? Page::evidence : Page::parts);
 }
 
 void ReceivePage::evidence(Sheet& sheet)

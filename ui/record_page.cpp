@@ -16,30 +16,6 @@ using records::Json;
 
 namespace {
 
-struct Group {
-    const char *words, *more;
-    std::vector<const char*> kinds;
-};
-
-// What people write down that no other page asks for.
-const std::vector<Group>& groups()
-{
-    static const std::vector<Group> all{
-        {"The day's work",
-         "trench, machine, coupling",
-         {"trench_inspection", "fall_of_ground", "devices_proved", "machine_set_up", "coupled", "uncoupled",
-          "headplate_fitted", "rigging", "pipe_laid", "lift_without_answer"}},
-        {"Something happened",
-         "event, defect, stop",
-         {"event", "event_looked", "event_assessed", "defect_found", "defect_cleared", "stop_lifted"}},
-        {"Units come and go", "received, sent, returned", {"unloaded", "dispatched", "returned", "off_hire", "order"}},
-        {"Papers and data",
-         "reports, units, pipes, charts",
-         {"examination_report", "interim_statement", "declaration", "unit", "pipe", "chart", "model", "check_sheet",
-          "site"}}};
-    return all;
-}
-
 // Facts that a newer record of the kind replaces: what stands is the start of what is written.
 std::string fact_replaced_by(const std::string& kind)
 {
@@ -72,10 +48,10 @@ bool is_about_a_mark(const std::string& kind) { return kind == "trench_inspectio
 } // namespace
 
 RecordPage::RecordPage(const Outside& outside, std::string kind, Json begun, std::string about)
-    : outside_{outside}, was_given_kind_{!kind.empty()}, page_{kind.empty()    ? Page::group
+    : outside_{outside}, was_given_kind_{!kind.empty()}, page_{kind.empty()    ? Page::menu
                                                                : about.empty() ? Page::about
                                                                                : Page::who},
-      begun_(std::move(begun)), kind_{std::move(kind)}, about_{std::move(about)}, units_{outside}
+      begun_(std::move(begun)), kind_{std::move(kind)}, about_{std::move(about)}, units_{outside}, menu_{outside}
 {
 }
 
@@ -94,57 +70,17 @@ std::optional<std::size_t> RecordPage::ask(Sheet& sheet, const Choice& choice)
 
 const Json& RecordPage::schema() const { return records::find_kind(kind_)->schema; }
 
-void RecordPage::group(Sheet& sheet)
+void RecordPage::menu(Sheet& sheet)
 {
-    Choice choice{"What is there to write down?", "", {}, false, "Back"};
-    for (const Group& each : groups())
-        choice.options.push_back({each.words, each.more, std::nullopt});
-    choice.options.push_back({"A unit has come", "plate, parts, evidence; or refused", std::nullopt});
-    choice.options.push_back({"Put right", "what was written wrong", std::nullopt});
-    const auto pressed = ask(sheet, choice);
-    if (!pressed)
+    const auto chosen = menu_.draw(sheet);
+    if (!chosen)
         return;
-    const std::size_t own = groups().size();
-    if (*pressed == own)
-        receive_.emplace(outside_, true);
-    else if (*pressed == own + 1)
-        correct_.emplace(outside_);
-    else if (*pressed > own)
-        return go(Page::gone);
-    else {
-        group_ = *pressed;
-        go(Page::kind);
-    }
+    kind_ = *chosen;
+    go(chosen->empty() ? Page::gone : Page::about);
 }
 
-void RecordPage::choose_kind(Sheet& sheet)
-{
-    const Group& of = groups()[group_];
-    Choice choice{of.words, "", {}, false, "Back"};
-    for (const char* each : of.kinds)
-        choice.options.push_back({records::find_kind(each)->schema.at("title").get<std::string>(), "", std::nullopt});
-    const bool of_units = group_ == 2, of_papers = group_ == 3;
-    if (of_units)
-        choice.options.insert(choice.options.begin(), {"Call the yard", "swap, breakdown, collect", std::nullopt});
-    if (of_papers)
-        choice.options.insert(choice.options.begin(),
-                              {"A pipe by tape", "no plate or note tells its size", std::nullopt});
-    const auto pressed = ask(sheet, choice);
-    if (!pressed)
-        return;
-    if (*pressed == choice.options.size())
-        return go(Page::group);
-    const std::size_t own = choice.options.size() - of.kinds.size();
-    if (*pressed < own) {
-        if (of_units)
-            call_.emplace(outside_, true);
-        else
-            tape_.emplace(outside_);
-        return;
-    }
-    kind_ = of.kinds[*pressed - own];
-    go(Page::about);
-}
+// To where the kind was chosen.
+void RecordPage::go_back() { go(was_given_kind_ ? Page::gone : Page::menu); }
 
 std::vector<std::string> RecordPage::known_things() const
 {
@@ -180,7 +116,7 @@ void RecordPage::about_a_unit(Sheet& sheet)
     if (!chosen)
         return;
     if (chosen->empty())
-        return go(was_given_kind_ ? Page::gone : Page::kind);
+        return go_back();
     unit_ = paper ? *chosen : "";
     about_ = paper ? kind_ + "-" + std::to_string(outside_.now().count()) : *chosen;
     go(Page::who);
@@ -207,7 +143,7 @@ void RecordPage::about(Sheet& sheet)
     if (!pressed)
         return;
     if (*pressed == choice.options.size())
-        return go(was_given_kind_ ? Page::gone : Page::kind);
+        return go_back();
     unit_.clear();
     about_ = *pressed < ids.size() ? ids[*pressed] : kind_ + "-" + std::to_string(outside_.now().count());
     go(Page::who);
@@ -222,7 +158,7 @@ void RecordPage::who(Sheet& sheet)
     if (!pressed)
         return;
     if (*pressed == people.size())
-        return go(was_given_kind_ ? Page::gone : Page::kind);
+        return go_back();
     person_ = people[*pressed];
     begin();
 }
@@ -264,7 +200,7 @@ void RecordPage::form(Sheet& sheet)
 {
     const auto left = form_->draw(sheet, person_, &paper_);
     if (left == FormPage::Left::back)
-        go(was_given_kind_ ? Page::gone : Page::kind);
+        go_back();
     if (left == FormPage::Left::done)
         outside_.signing.once(person_, [this] { takes_photo(schema()) ? go(Page::photo) : write(); });
 }
@@ -314,25 +250,10 @@ void RecordPage::written(Sheet& sheet)
         go(Page::gone);
 }
 
-bool RecordPage::draw_direct(Sheet& sheet)
-{
-    const auto draw = [&](auto& page) {
-        if (page && !page->draw(sheet))
-            page.reset();
-        return page.has_value();
-    };
-    const bool was_open = receive_ || call_ || tape_ || correct_;
-    draw(receive_), draw(call_), draw(tape_), draw(correct_);
-    return was_open;
-}
-
 bool RecordPage::draw(Sheet& sheet)
 {
-    if (draw_direct(sheet))
-        return true;
     switch (page_) {
-    case Page::group: group(sheet); break;
-    case Page::kind: choose_kind(sheet); break;
+    case Page::menu: menu(sheet); break;
     case Page::about: about(sheet); break;
     case Page::who: who(sheet); break;
     case Page::form: form(sheet); break;

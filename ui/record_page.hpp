@@ -2,14 +2,11 @@
 
 // Site: any record that has no page of its own, by its kind's form: what, about what, who, the fields, signed.
 
-#include "call_page.hpp"
 #include "choice.hpp"
-#include "correct_page.hpp"
 #include "form_page.hpp"
 #include "outside.hpp"
 #include "photo_page.hpp"
-#include "receive_page.hpp"
-#include "tape_page.hpp"
+#include "record_menu.hpp"
 #include "unit_choice.hpp"
 
 #include <optional>
@@ -27,10 +24,9 @@ public:
     bool draw(Sheet& sheet); // false when it is left or written
 
 private:
-    enum class Page { group, kind, about, who, form, photo, written, gone };
+    enum class Page { menu, about, who, form, photo, written, gone };
 
-    void group(Sheet& sheet);
-    void choose_kind(Sheet& sheet);
+    void menu(Sheet& sheet);
     void about(Sheet& sheet);
     void about_a_unit(Sheet& sheet);
     bool is_about_a_unit() const;
@@ -39,9 +35,9 @@ private:
     void photo(Sheet& sheet);
     void written(Sheet& sheet);
     void begin();
-    bool draw_direct(Sheet& sheet); // a page of its own, opened from here; false where none is
     void write();
     void go(Page page);
+    void go_back();
     std::optional<std::size_t> ask(Sheet& sheet, const Choice& choice);
     const records::Json& schema() const;
     std::vector<std::string> known_things() const; // that the record may be about
@@ -51,7 +47,7 @@ private:
     const Outside& outside_;
     bool was_given_kind_;
     Page page_;
-    std::size_t turned_ = 0, group_ = 0;
+    std::size_t turned_ = 0;
     records::Json begun_;
     std::string kind_, about_, person_, unit_; // unit_: of whose paper this is
     std::optional<FormPage> form_;
@@ -60,10 +56,7 @@ private:
     bool stops_ = false;  // what was written stops the unit
     PicturePane paper_;   // a copy that is typed from
     UnitChoice units_;
-    std::optional<ReceivePage> receive_;
-    std::optional<CallPage> call_;
-    std::optional<TapePage> tape_;
-    std::optional<CorrectPage> correct_;
+    RecordMenu menu_;
 };
 
 } // namespace cotter::ui
