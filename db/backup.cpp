@@ -11,6 +11,8 @@
 #include <SQLiteCpp/Backup.h>
 #include <SQLiteCpp/Exception.h>
 
+#include <sqlite3.h>
+
 namespace cotter::db {
 
 namespace fs = std::filesystem;
@@ -41,8 +43,11 @@ try {
     constexpr int pages = 256; // at once
     SQLite::Database copy{path.string(), SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE};
     SQLite::Backup backup{copy, *database_};
-    while (backup.executeStep(pages) == SQLite::OK)
+    int step = SQLite::OK;
+    while ((step = backup.executeStep(pages)) == SQLite::OK)
         tell(watch, backup.getTotalPageCount() - backup.getRemainingPageCount(), backup.getTotalPageCount());
+    if (step != SQLITE_DONE)
+        throw StoreError{path.string() + ": the copy is not made: the book is in use"};
 } catch (const SQLite::Exception& e) {
     throw StoreError{path.string() + ": the copy is not made: " + e.what()};
 }
@@ -53,8 +58,8 @@ records::Head Store::back_up(const fs::path& given, const records::Watch& watch)
     const fs::path path = fs::absolute(given);
     refuse_what_is_there(path);
     const Unfinished copy{path};
-    copy_to(copy.path(), watch);
-    check_whole(open(copy.path())->verify(watch), path);
+    copy_to(copy.path(), part(watch, 0, 2));
+    check_whole(open(copy.path())->verify(part(watch, 1, 2)), path);
     copy.put_in_place();
     return state().head;
 }

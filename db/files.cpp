@@ -1,7 +1,7 @@
 #include "files.hpp"
 
 #include "signing.hpp"
-#include "store_error.hpp"
+#include "telling.hpp"
 #include "whole_file.hpp"
 
 #include <fstream>
@@ -78,14 +78,18 @@ Files::Wrong Files::look_at(const std::vector<std::string>& names) const
     return wrong;
 }
 
-void Files::copy_to(const fs::path& other_book) const
+void Files::copy_to(const fs::path& other_book, const records::Watch& watch) const
 {
     const Files other{other_book};
     std::error_code none;
-    for (const auto& each : fs::directory_iterator{folder_, none})
+    std::int64_t done = 0;
+    const std::int64_t all = std::distance(fs::directory_iterator{folder_, none}, fs::directory_iterator{});
+    for (const auto& each : fs::directory_iterator{folder_, none}) {
+        tell(watch, done++, all);
         if (const std::string name = each.path().filename().string(); is_name(name) && !other.read(name))
             if (const auto bytes = read(name))
                 other.write(name, *bytes);
+    }
 }
 
 } // namespace cotter::db

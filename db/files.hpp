@@ -2,6 +2,8 @@
 
 // Pictures of plates, pages and cards: files in a folder beside the book, each named by its SHA-256.
 
+#include "watch.hpp"
+
 #include <filesystem>
 #include <optional>
 #include <string>
@@ -32,8 +34,8 @@ public:
     };
     Wrong look_at(const std::vector<std::string>& names) const;
 
-    // Copies every file to the folder of another book.
-    void copy_to(const std::filesystem::path& other_book) const;
+    // Copies every file to the folder of another book. StoppedError if the watch says so; whole files stay there.
+    void copy_to(const std::filesystem::path& other_book, const records::Watch& watch = {}) const;
 
 private:
     void write(const std::string& name, const std::string& bytes) const;

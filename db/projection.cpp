@@ -157,11 +157,11 @@ void Projection::rebuild(const records::Watch& watch)
     seal_ = Seal{seal_key_};
     std::set<FactKey> touched;
     std::int64_t seen = 0;
-    records_.for_each([&, all = records_.count()](const Record& record) {
-        tell_now_and_then(watch, seen++, all);
+    records_.for_each([&, all = records_.count(), to_note = part(watch, 0, 2)](const Record& record) {
+        tell_now_and_then(to_note, seen++, all);
         note(record, touched);
     });
-    refold(touched, watch);
+    refold(touched, part(watch, 1, 2));
 }
 
 std::optional<Fact> Projection::fact(const FactKey& key) const

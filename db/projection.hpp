@@ -27,7 +27,7 @@ public:
     // Notes which facts the record touches; `refold` then writes what they say now. Within the caller's transaction.
     void touch(const records::Record& record, std::set<records::FactKey>& touched);
     void refold(const std::set<records::FactKey>& touched, const records::Watch& watch = {});
-    void rebuild(const records::Watch& watch = {}); // StoppedError: this projection is of no more use
+    void rebuild(const records::Watch& watch = {}); // StoppedError: roll back, and open it anew
 
     std::optional<records::Fact> fact(const records::FactKey& key) const;
     std::vector<records::Fact> facts(const std::string& kind) const;

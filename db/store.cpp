@@ -264,10 +264,10 @@ std::string Store::derived_tables() const
     return reading([&] { return projection_.dump(); });
 }
 
-void Store::rebuild()
+void Store::rebuild(const records::Watch& watch)
 try {
     SQLite::Transaction transaction{*database_, SQLite::TransactionBehavior::IMMEDIATE};
-    projection_.rebuild();
+    projection_.rebuild(watch);
     transaction.commit();
 } catch (const SQLite::Exception& e) {
     throw StoreError{std::string{"the tables are not derived anew: "} + e.what()};

@@ -87,10 +87,12 @@ public:
     std::vector<records::Record> newest(const std::string& kind, std::size_t count) const override;
 
     // Pages, indices, schema, the chain of hashes and the seal of the derived tables; where the seal does not fit, the
-    // signatures too, and the tables are derived anew. No lift before it is done. False: the watch stopped it.
+    // signatures too, and the tables are derived anew. No lift before it is done. False: the watch stopped it;
+    // it must not use the book.
     bool check_on_opening(const records::Watch& watch = {});
 
     // Every hash, link, number, signature, copy, body, private row and derived table.
+    // StoppedError if the watch says so; it must not use the book.
     Verified verify(const records::Watch& watch = {}) const;
 
     // "" if the book still holds what the receipt says it held; else what is wrong.
@@ -102,7 +104,7 @@ public:
 
     std::string sign(const std::string& text) const; // by the device, over prefix and text; StoreError without its key
 
-    void rebuild();
+    void rebuild(const records::Watch& watch = {});
     std::string derived_tables() const;
     SQLite::Database& database() { return *database_; }
 
@@ -111,6 +113,7 @@ private:
     records::Record write(records::Entry entry);
     void check(records::Entry& entry) const;
     void derive_anew(const records::Watch& watch = {});
+    Verified look_at_all(const records::Watch& watch) const;
     void carry(const FoundRecords& found, Salvaged& result);
     bool is_derived_right(const records::Watch& watch = {}) const;
     void copy_to(const std::filesystem::path& path, const records::Watch& watch = {}) const;

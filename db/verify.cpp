@@ -170,19 +170,23 @@ bool has_own_schema(SQLite::Database& database)
 } // namespace
 
 bool Store::check_on_opening(const records::Watch& watch)
-try {
-    ChainWalk chain{*database_, device_, false};
-    std::int64_t good = 0;
-    damaged_ = !page_check(*database_, "PRAGMA integrity_check(1)").empty() || !has_own_schema(*database_) ||
-               !walk(*database_, chain, good, watch).empty() ||
-               !look_at_replaced(*database_, {*database_, device_}).empty();
-    if (!damaged_ && !projection_.is_sealed())
-        derive_anew(watch);
-    return checked_ = true;
-} catch (const StoppedError&) {
-    return checked_ = false;
-} catch (const std::exception&) {
-    return checked_ = damaged_ = true;
+{
+    const LongStatements long_ones{*database_, watch};
+    try {
+        tell(long_ones.watch(), 0, 1);
+        ChainWalk chain{*database_, device_, false};
+        std::int64_t good = 0;
+        damaged_ = !page_check(*database_, "PRAGMA integrity_check(1)").empty() || !has_own_schema(*database_) ||
+                   !walk(*database_, chain, good, long_ones.watch()).empty() ||
+                   !look_at_replaced(*database_, {*database_, device_}).empty();
+        if (!damaged_ && !projection_.is_sealed())
+            derive_anew(long_ones.watch());
+        checked_ = true;
+    } catch (const std::exception&) {
+        checked_ = !long_ones.stopped();
+        damaged_ = damaged_ || checked_;
+    }
+    return checked_;
 }
 
 // Whoever changed a derived table, the records are what they were, if their signatures say so.
@@ -190,9 +194,9 @@ void Store::derive_anew(const records::Watch& watch)
 {
     ChainWalk chain{*database_, device_, true};
     std::int64_t good = 0;
-    damaged_ = !walk(*database_, chain, good, watch).empty();
-    if (!damaged_ && (key_ || !is_derived_right()))
-        rebuild();
+    damaged_ = !walk(*database_, chain, good, part(watch, 0, 2)).empty();
+    if (!damaged_ && (key_ || !is_derived_right(part(watch, 1, 2))))
+        rebuild(part(watch, 1, 2));
 }
 
 // Derives the tables anew in a transaction that is not committed, and compares.
@@ -206,10 +210,22 @@ bool Store::is_derived_right(const records::Watch& watch) const
 }
 
 Verified Store::verify(const records::Watch& watch) const
-try {
+{
+    const LongStatements long_ones{*database_, watch};
+    try {
+        return look_at_all(long_ones.watch());
+    } catch (const std::exception& e) {
+        if (long_ones.stopped())
+            throw StoppedError{"reading the book was ended"};
+        return {0, {}, {{device_, 0, "", 0, e.what()}}, {}};
+    }
+}
+
+Verified Store::look_at_all(const records::Watch& watch) const
+{
     Verified found;
     ChainWalk chain{*database_, device_, true};
-    found.damaged = walk(*database_, chain, found.records, watch);
+    found.damaged = walk(*database_, chain, found.records, part(watch, 0, 2));
     found.head = chain.head_of(device_);
     if (found.damaged.empty())
         found.lost = KnownGaps{*database_, device_}.all();
@@ -221,14 +237,10 @@ try {
         found.damaged = {{device_, 0, "", 0, "pages of the file are damaged"}};
     if (found.damaged.empty() && !has_own_schema(*database_))
         found.damaged = {{device_, 0, "", 0, "the tables, indices or triggers are not those that Cotter made"}};
-    if (found.damaged.empty() && !is_derived_right(watch))
+    if (found.damaged.empty() && !is_derived_right(part(watch, 1, 2)))
         found.damaged = {
             {device_, 0, "", 0, "a derived table differs from what the records say; `cotter rebuild` mends it"}};
     return found;
-} catch (const StoppedError&) {
-    throw;
-} catch (const std::exception& e) {
-    return {0, {}, {{device_, 0, "", 0, e.what()}}, {}};
 }
 
 } // namespace cotter::db

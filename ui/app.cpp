@@ -141,7 +141,7 @@ void App::draw(Sheet& sheet)
 {
     if (work_) {
         const InGloves whoever_waits{true};
-        work_stopped_ = ui::draw(sheet, *work_, outside_) || work_stopped_;
+        work_ended_ = ui::draw(sheet, *work_, title_) || work_ended_;
         return;
     }
     if (!trouble_.empty())
@@ -159,11 +159,24 @@ void App::draw(Sheet& sheet)
     }
 }
 
-void App::show_work(const std::optional<Work>& work)
+void App::begin_work()
 {
-    if (!work_ || !work)
-        work_stopped_ = false;
-    work_ = work;
+    title_ = title_block(outside_, "PLACE", "");
+    work_ended_ = false;
+    press_settles();
+}
+
+// What was pressed on its page answers nothing on the page under it.
+void App::end_work()
+{
+    work_.reset();
+    press_settles();
+}
+
+void App::press_settles()
+{
+    pressed_at_ = outside_.ticks();
+    pressed_a_pad_ = false;
 }
 
 bool App::hears_fingers() const

@@ -28,11 +28,14 @@ public:
     bool hears_fingers() const; // not for a moment after a press
     bool pressed_a_pad() const { return pressed_a_pad_; }
 
-    // Long work has the glass until there is none.
-    void show_work(const std::optional<Work>& work);
-    bool is_work_stopped() const { return work_stopped_; }
+    // Long work has the glass from its beginning to its end; meanwhile the book is not read.
+    void begin_work();
+    void show_work(const Work& work) { work_ = work; }
+    void end_work();
+    bool is_work_ended() const { return work_ended_; } // by somebody
 
 private:
+    void press_settles();
     void draw_door(Sheet& sheet);
     void first_screen(Sheet& sheet);
     bool is_begun();
@@ -55,7 +58,8 @@ private:
     double pressed_at_ = -1;    // ticks
     bool pressed_a_pad_ = false;
     std::optional<Work> work_;
-    bool work_stopped_ = false;
+    TitleBlock title_; // as it was when the work began
+    bool work_ended_ = false;
     std::optional<Cab> cab_;
     std::optional<Site> site_;
     std::optional<Yard> yard_;

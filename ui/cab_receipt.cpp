@@ -33,6 +33,8 @@ void Cab::receipt(Sheet& sheet)
         return;
     if (*pressed == 0)
         write(give_a_receipt(outside_.hand(operator_), outside_.book, receipt_.head, "photographed on a phone"));
+    if (outside_.day_is_over)
+        outside_.day_is_over();
     go(Page::gone);
 }
 

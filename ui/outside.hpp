@@ -31,6 +31,11 @@ struct Photos {
     std::function<void()> watch = {}; // draw again once others are found; asked for on each frame
 };
 
+// What it is, and what mends it; "": nothing is wrong.
+struct Notice {
+    std::string what, mend;
+};
+
 struct Outside {
     records::Book& book;
     std::function<rules::Instant()> now;
@@ -40,7 +45,8 @@ struct Outside {
     std::function<std::optional<std::string>(const std::string& sha256)> page = {}; // bytes of a picture, if it is here
     std::function<ImTextureID(const Picture&)> texture = {};                        // the window's own; one at a time
     std::function<std::string()> print_day = {}; // this site's day as a page; gives the file's name. Empty: no printing
-    std::function<std::string()> notice = {};    // what the site should know of the device; "" for nothing
+    std::function<Notice()> notice = {};         // what the site should know of the device
+    std::function<void()> day_is_over = {};      // somebody has stood down, and seen the receipt
     std::function<void(const Looks&)> keep_looks = {}; // for the next start
     Photos photos = {};
     std::function<void()> find = {};         // opens the search by tag

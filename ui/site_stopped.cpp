@@ -46,10 +46,12 @@ std::set<std::string> hanging_here(const records::Book& book, const std::string&
     for (const auto& fact : book.facts("coupling")) {
         const std::string at = desk::doc(book, "whereabouts", fact.key.key).value("at_site", ""),
                           unit = fact.doc.value("attachment", "");
-        if (!unit.empty() && (at == site || !book.fact("site", at)))
-            for (const std::string& each : {fact.key.key, unit, fact.doc.value("hitch", ""),
-                                            desk::doc(book, "headplate", unit).value("headplate", "")})
-                all.insert(each);
+        if (unit.empty() || (at != site && book.fact("site", at)))
+            continue;
+        all.insert({fact.key.key, unit, fact.doc.value("hitch", ""),
+                    desk::doc(book, "headplate", unit).value("headplate", "")});
+        const auto hangs = desk::doc(book, "rigging", fact.key.key).value("hangs", std::vector<std::string>{});
+        all.insert(hangs.begin(), hangs.end());
     }
     return all;
 }
@@ -85,9 +87,8 @@ void Site::add_device()
                                 fact.doc.value("kind", "") == "jump" ? "The clock jumped" : "The clock went back",
                                 "No lift until a supervisor has confirmed day and time", "Confirm"});
         }
-    if (const std::string notice = outside_.notice ? outside_.notice() : ""; !notice.empty())
-        stopped_.push_back(
-            {false, figures::Sign::warning, notice, "It stops no lift. Put the stick in, or have another place named"});
+    if (const Notice notice = outside_.notice ? outside_.notice() : Notice{}; !notice.what.empty())
+        stopped_.push_back({false, figures::Sign::warning, notice.what, notice.mend});
     const std::string zone = desk::zone_of(book, desk::current_site(book));
     for (const auto& fact : book.facts("without_answer"))
         stopped_.push_back({false, figures::Sign::stop,

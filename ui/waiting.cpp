@@ -1,24 +1,26 @@
 #include "waiting.hpp"
 
 #include "foot.hpp"
-#include "title_block.hpp"
+
+#include "dimension.hpp"
 
 #include <algorithm>
 
 namespace cotter::ui {
 
-bool draw(Sheet& sheet, const Work& work, const Outside& outside)
+bool draw(Sheet& sheet, const Work& work, const TitleBlock& title)
 {
-    const Box paper = begin_page(sheet, work.heading, {work.stop});
-    const double x = 6, w = std::min(paper.w - 2 * x, 180.0), high = 10;
-    const double y = paper.y + 6 + sheet.wrapped({x, paper.y + 6, w, 0}, Letter::text, work.hint, 3) + 6;
+    const Box paper = begin_page(sheet, work.heading, {});
+    const double x = 6, w = std::min(paper.w - 2 * x, 150.0);
+    double y = paper.y + 8 + sheet.wrapped({x, paper.y + 8, w, 0}, Letter::text, work.hint, 3) + 8;
     const double share = work.of > 0 ? static_cast<double>(work.done) / static_cast<double>(work.of) : 0;
-    sheet.fill({x, y, w * std::clamp(share, 0.0, 1.0), high}, colours().ink);
-    sheet.frame({x, y, w, high}, thick_mm);
-    sheet.wrapped({x, y + high + 4, w, 0}, Letter::text, say("{} of {}", work.done, work.of), 1);
-    const bool stopped = !draw_foot(sheet, {work.stop}).empty();
-    draw(sheet, title_block(outside, "PLACE", ""));
-    return stopped;
+    const figures::Figure line = figures::limit_line(share, 1, "", w);
+    sheet.figure(line, x, y);
+    y += line.height + 4;
+    y += sheet.text(x, y, Letter::heading, say("{} %", static_cast<int>(share * 100))) > 0 ? 14 : 0;
+    const bool ended = sheet.hold(work.stop, {x, y + 8, 70, at_desk().target});
+    draw(sheet, title);
+    return ended;
 }
 
 } // namespace cotter::ui

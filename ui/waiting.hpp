@@ -1,9 +1,9 @@
 #pragma once
 
-// Long work between two frames: what is done, how far it is, and a button that ends it.
+// Long work between two frames: what is done, how far it is, and a button that ends it when it is held: this page comes
+// under a finger that meant another. It does not read the book, which is at work.
 
-#include "outside.hpp"
-#include "sheet.hpp"
+#include "title_block.hpp"
 
 #include <cstdint>
 
@@ -15,12 +15,12 @@ struct Work {
     std::int64_t done = 0, of = 0;
 };
 
-inline constexpr Work reading_the_book{"The book is read", "Every record is read before anything may lift.",
-                                       "Close Cotter", true};
-inline constexpr Work copying_the_book{"The book is copied", "Today's copy, to the place that the book names.",
-                                       "No copy now"};
+inline constexpr Work reading_the_book{"Reading the book", "Every record is read before anything may lift.",
+                                       "Hold to close Cotter", true};
+inline constexpr Work copying_the_book{"Copying the book", "Today's copy, to the place that the book names.",
+                                       "Hold to make no copy"};
 
 // True: somebody ends it.
-bool draw(Sheet& sheet, const Work& work, const Outside& outside);
+bool draw(Sheet& sheet, const Work& work, const TitleBlock& title);
 
 } // namespace cotter::ui

@@ -169,10 +169,16 @@ public:
     }
     Waiting(const Waiting&) = delete;
     Waiting& operator=(const Waiting&) = delete;
-    ~Waiting() { app_.show_work({}); }
+    ~Waiting()
+    {
+        if (begun_)
+            app_.end_work();
+    }
 
     bool goes_on(const Work& work)
     {
+        if (!std::exchange(begun_, true))
+            app_.begin_work();
         if (glfwGetTime() < next_)
             return true;
         glfwPollEvents();
@@ -180,7 +186,7 @@ public:
         draw_frame(window_, app_, theme_, facts_);
         glfwSwapBuffers(window_);
         next_ = glfwGetTime() + again;
-        return !app_.is_work_stopped() && !(work.ends_with_window && glfwWindowShouldClose(window_) != 0);
+        return !app_.is_work_ended() && !(work.ends_with_window && glfwWindowShouldClose(window_) != 0);
     }
 
 private:
@@ -189,6 +195,7 @@ private:
     App& app_;
     const Theme& theme_;
     const WindowFacts& facts_;
+    bool begun_ = false;
     double next_ = glfwGetTime() + a_moment;
 };
 

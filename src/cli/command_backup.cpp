@@ -24,9 +24,9 @@ int copy_today(const Options& options)
     Session session{open_store(options.store), options.at, true};
     if (desk::doc(session.store(), "backup_place", session.store().state().device).value("folder", "").empty())
         throw BadInput{"--daily: the book names no place; `cotter help record backup_place` says how it is named"};
-    const std::string wrong = back_up_today(session, session.store(), options.store);
-    if (!wrong.empty())
-        throw BadInput{"--daily: " + wrong + "; a folder that can be written is accepted"};
+    const NotCopied wrong = back_up_today(session, session.store(), options.store);
+    if (!wrong.why.empty())
+        throw BadInput{"--daily: " + wrong.why + "; a folder that can be written is accepted"};
     print({{"copied", true}}, options.json);
     return done;
 }

@@ -186,13 +186,15 @@ int open_screens(const Options& options, ui::Door door)
     outside.keep_looks = [&](const ui::Looks& looks) { keep_looks(options, looks); };
     LongWork work{session, store_or_own(options.store)};
     outside.receipt = [&] { // a day's end
-        work.owe_a_copy();
+        work.day_ends();
         return session.store().receipt(running.now());
     };
+    outside.day_is_over = [&] { work.day_is_over(); };
     outside.notice = [&] { return work.notice(); };
     facts.between_frames = [&](const ui::Wait& wait) { return work.do_it(wait); };
     if (!run_window(outside, door, facts))
         throw BadInput{"no display: the screens need one; `cotter board` and `cotter lift` work in a terminal"};
+    work.finish();
     return done;
 }
 

@@ -1,7 +1,9 @@
 #include "daily_backup.hpp"
 
 #include "files.hpp"
+#include "language.hpp"
 #include "register.hpp"
+#include "store_error.hpp"
 
 #include <algorithm>
 #include <vector>
@@ -9,6 +11,7 @@
 namespace cotter::cli {
 
 namespace fs = std::filesystem;
+using words::say;
 
 namespace {
 
@@ -35,27 +38,52 @@ void let_go_of_the_oldest(const fs::path& folder, const std::string& begins, std
         fs::remove(copies[i]);
 }
 
+struct Place {
+    std::string folder; // "": none is named
+    fs::path copy;      // of today
+    std::size_t keep = 0;
+};
+
+Place place_of(const Session& session, const db::Store& store)
+{
+    const auto named = desk::doc(store, "backup_place", store.state().device);
+    const std::string folder = named.value("folder", "");
+    return {folder, fs::path{folder} / (beginning(store) + rules::to_string(session.day()) + ending),
+            static_cast<std::size_t>(named.value("keep", std::int64_t{7}))};
+}
+
+constexpr const char* put_in = "It stops no lift. Put the stick in, or have another place named";
+
 } // namespace
 
-std::string back_up_today(const Session& session, const db::Store& store, const std::string& path,
-                          const records::Watch& watch)
+bool is_backed_up_today(const Session& session, const db::Store& store)
+{
+    const Place place = place_of(session, store);
+    std::error_code failed;
+    return place.folder.empty() || fs::exists(place.copy, failed);
+}
+
+NotCopied back_up_today(const Session& session, const db::Store& store, const std::string& path,
+                        const records::Watch& watch)
 try {
-    const auto place = desk::doc(store, "backup_place", store.state().device);
-    const std::string folder = place.value("folder", "");
-    if (folder.empty())
-        return "";
-    if (!fs::is_directory(folder))
-        return "No copy today: " + folder + " is not there";
-    const fs::path copy = fs::path{folder} / (beginning(store) + rules::to_string(session.day()) + ending);
-    const fs::path newer = copy.string() + ".newer"; // today's copy of the morning lacks the shift
+    const Place place = place_of(session, store);
+    if (place.folder.empty())
+        return {};
+    if (!fs::is_directory(place.folder))
+        return {say("No copy today: {} is not there", place.folder), say(put_in)};
+    const fs::path newer = place.copy.string() + ".newer"; // today's copy of the morning lacks the shift
     fs::remove(newer);
     store.back_up(newer, watch);
-    fs::rename(newer, copy);
-    db::Files{path}.copy_to(fs::path{folder} / (beginning(store) + "pictures"));
-    let_go_of_the_oldest(folder, beginning(store), static_cast<std::size_t>(place.value("keep", std::int64_t{7})));
-    return "";
+    fs::rename(newer, place.copy);
+    db::Files{path}.copy_to(fs::path{place.folder} / (beginning(store) + "pictures"), watch);
+    let_go_of_the_oldest(place.folder, beginning(store), place.keep);
+    return {};
+} catch (const db::StoppedError&) {
+    return {say(is_backed_up_today(session, store) ? "The newer copy of today was ended here; the older one stands"
+                                                   : "No copy today: it was ended here"),
+            say("It stops no lift. The next start or stand-down makes one")};
 } catch (const std::exception& e) {
-    return std::string{"No copy today: "} + e.what();
+    return {say("No copy today: {}", std::string{e.what()}), say(put_in)};
 }
 
 } // namespace cotter::cli

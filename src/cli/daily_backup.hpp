@@ -8,9 +8,17 @@
 
 namespace cotter::cli {
 
-// Makes today's copy if there is none yet, and lets go of the oldest. What is wrong, in one line, or "": a missing
-// stick stops no lift.
-std::string back_up_today(const Session& session, const db::Store& store, const std::string& path,
-                          const records::Watch& watch = {});
+// Why there is no copy, or no newer one, and what mends it; "": there is one, or no place is named.
+struct NotCopied {
+    std::string why, mend;
+};
+
+// Is there a copy of today? Also true where no place is named.
+bool is_backed_up_today(const Session& session, const db::Store& store);
+
+// Makes today's copy, in place of an older one of today, and lets go of the oldest. A missing stick stops no lift. The
+// watch must not use the book.
+NotCopied back_up_today(const Session& session, const db::Store& store, const std::string& path,
+                        const records::Watch& watch = {});
 
 } // namespace cotter::cli

@@ -1,9 +1,9 @@
 #pragma once
 
-// What takes long at the screens, done between two of their frames: the opening check, and the day's copy after it and
-// at a day's end.
+// What takes long at the screens, done between two of their frames: the opening check, the day's first copy after it,
+// and another when somebody has stood down.
 
-#include "session.hpp"
+#include "daily_backup.hpp"
 #include "window.hpp"
 
 #include <string>
@@ -14,18 +14,22 @@ class LongWork {
 public:
     LongWork(Session& session, std::string path) : session_{session}, path_{std::move(path)} {}
 
-    ui::Between do_it(const ui::Wait& wait); // what is owed
-    void owe_a_copy() { owes_copy_ = true; }
-    const std::string& notice() const { return notice_; } // why there is no copy; "": there is one, or none is wanted
+    ui::Between do_it(const ui::Wait& wait); // what is due
+    void day_ends() { copy_ = Copy::owed; }  // the copy waits until the receipt was seen
+    void day_is_over();
+    void finish(); // the copy that is owed, without a window
+    ui::Notice notice() const { return {wrong_.why, wrong_.mend}; }
 
 private:
+    enum class Copy { none, owed, due };
     ui::Between check(const ui::Wait& wait);
-    void copy(const ui::Wait& wait);
+    void copy(const records::Watch& watch);
 
     Session& session_;
     std::string path_;
-    bool owes_check_ = true, owes_copy_ = true;
-    std::string notice_;
+    bool checked_ = false;
+    Copy copy_ = Copy::none;
+    NotCopied wrong_;
 };
 
 } // namespace cotter::cli

@@ -130,8 +130,19 @@ void Rig::look_on(const Glass& glass)
     io.DisplaySize = {glass.width, glass.height};
     io.Fonts = &letters.atlas;
     theme_ = &*letters.theme;
+    if (works_)
+        app_->begin_work();
     frame();
     frame();
+}
+
+void Rig::show_work(const ui::Work& work)
+{
+    works_ = true;
+    app_->begin_work();
+    app_->show_work(work);
+    frame();
+    ticks += 1;
 }
 
 bool Rig::keyboard_is_at(const std::string& words) const

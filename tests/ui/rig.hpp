@@ -73,6 +73,7 @@ public:
     const std::vector<ui::Seen>& seen() const { return seen_; }
     const ui::Theme& theme() const { return *theme_; }
     ui::App& app() { return *app_; }
+    void show_work(const ui::Work& work); // and its title block on each glass anew: no language changes meanwhile
     Glass glass() const { return glass_; }
     const records::Book& book() const { return book_; }
     void look_on(const Glass& glass); // the same page on another glass, until the next
@@ -89,6 +90,7 @@ private:
     Glass glass_;
     const ui::Theme* theme_ = nullptr; // of that glass
     std::unique_ptr<ui::App> app_;
+    bool works_ = false;
     std::vector<ui::Seen> seen_;
     double again_in_ = 0;
 };
