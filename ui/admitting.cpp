@@ -144,8 +144,12 @@ std::vector<std::pair<std::string, std::string>> Admitting::known_models(bool th
 
 void Admitting::models(Sheet& sheet)
 {
-    if (several(sheet, "Familiarised on which?", "Machine, hitch and attachment: shown and tried, here.",
-                known_models(false), models_, Page::roles))
+    const auto known = known_models(false);
+    if (several(sheet, "Familiarised on which?",
+                known.empty() ? "No model is in this book yet: Record, Papers and data, A model. Until then nobody is "
+                                "authorised for one."
+                              : "Machine, hitch and attachment: shown and tried, here.",
+                known, models_, Page::roles))
         go(Page::settings);
 }
 

@@ -1,5 +1,7 @@
 #include "ahead_page.hpp"
 
+#include "clear_defect.hpp"
+
 #include "amounts.hpp"
 #include "day_plot.hpp"
 #include "foot.hpp"
@@ -43,7 +45,7 @@ void AheadPage::add_today(rules::Day today)
     open_.clear();
     for (const desk::OpenDefect& each : open) {
         open_.emplace_back(lines_.size(), each);
-        lines_.push_back({false, Sign::warning, desk::label_of(book, each.unit) + ": " + words::in_language(each.what),
+        lines_.push_back({false, Sign::warning, said_of(outside_, each),
                           say("{}. Who may clear it does, with what was done", days_old(each.days_old)), "Clear"});
     }
     if (open.empty())

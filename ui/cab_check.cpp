@@ -40,8 +40,7 @@ void Cab::check(Sheet& sheet)
                   {{"Right", "", figures::Sign::in_order}},
                   true,
                   "Leave it"};
-    if (!line.stop_only)
-        choice.options.push_back({"Report", "", figures::Sign::warning});
+    choice.options.push_back({line.stop_only ? "" : "Report", "", figures::Sign::warning}); // each keeps its place
     choice.options.push_back({"Stop", "", figures::Sign::stop});
     if (!answers_.empty()) // right answers that are not signed yet
         choice.beside_back = "The one before";
@@ -73,12 +72,13 @@ void Cab::answer(const std::string& said)
     go(Page::answer_words);
 }
 
-// Back says it without words: what is wrong is never lost.
 void Cab::answer_words(Sheet& sheet)
 {
     const auto left = reported_as_->draw(sheet, operator_);
-    if (left != Phrases::Left::nothing)
-        note_answer(left == Phrases::Left::said ? reported_as_->said() : "");
+    if (left == Phrases::Left::back) // nothing is answered yet
+        go(Page::check);
+    if (left == Phrases::Left::said)
+        note_answer(reported_as_->said());
 }
 
 void Cab::note_answer(const std::string& note)

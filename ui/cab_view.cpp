@@ -229,6 +229,14 @@ void add_what_may_be_lifted(CabSheet& sheet, const Outside& outside, const Quest
                    "On the signaller's signal, nobody inside the zone"};
 }
 
+// Then no pipe is drawn in its jaws: it would look gripped.
+bool is_not_for_this_pipe(const std::vector<Finding>& findings)
+{
+    return std::any_of(findings.begin(), findings.end(), [](const Finding& each) {
+        return each.code == Code::pipe_size || each.code == Code::pipe_shape || each.code == Code::setting_none;
+    });
+}
+
 } // namespace
 
 bool has_looked(const Question& question)
@@ -247,6 +255,8 @@ CabSheet cab_sheet(const Outside& outside, const desk::LiftAsked& asked, const Q
     sheet.plate = {decision.may_lift(), false, count_line(decision.findings)};
     add_rows(sheet, question, decision.findings, naming);
     add_picture(sheet, outside, asked, question);
+    if (sheet.picture && is_not_for_this_pipe(decision.findings))
+        sheet.picture->barrel = 0;
     sheet.check_done = !any_in_row(decision.findings, {rules::Row::check});
     sheet.setting_right = !any_in_row(decision.findings, {rules::Row::setting});
     if (decision.may_lift())

@@ -61,7 +61,7 @@ Lettering letter_of_words(const Sheet& sheet, const Choice& choice, const Grid& 
     std::vector<std::string> words;
     bool signs = false;
     for (const Choice::Option& each : choice.options)
-        if (each.more.empty() && !each.hold) {
+        if (each.more.empty() && !each.words.empty() && !each.hold) {
             words.push_back(each.words);
             signs = signs || each.sign;
         }
@@ -118,6 +118,8 @@ std::optional<std::size_t> draw(Sheet& sheet, const Choice& choice, std::size_t&
     const Lettering alone = letter_of_words(sheet, choice, grid);
     std::optional<std::size_t> pressed;
     for (std::size_t i = page * fit; i < choice.options.size() && i < (page + 1) * fit; ++i) {
+        if (choice.options[i].words.empty())
+            continue;
         ImGui::PushID(static_cast<int>(i));
         if (draw_option(sheet, choice.options[i], grid.cell(i - page * fit, top, margin), alone))
             pressed = i;

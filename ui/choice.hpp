@@ -12,7 +12,7 @@ namespace cotter::ui {
 struct Choice {
     std::string question, hint;
     struct Option {
-        std::string words, more;
+        std::string words, more; // no words: its place stays free
         std::optional<figures::Sign> sign;
         bool chosen = false; // it stands so now
         bool hold = false;   // it cannot be undone

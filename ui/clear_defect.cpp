@@ -31,10 +31,13 @@ std::optional<std::size_t> ClearDefect::ask(Sheet& sheet, const Choice& choice)
     return pressed;
 }
 
-std::string ClearDefect::name() const
+std::string said_of(const Outside& outside, const desk::OpenDefect& defect)
 {
-    return desk::label_of(outside_.book, defect_.unit) + ": " + words::in_language(defect_.what);
+    const std::string what = words::in_language(defect.what);
+    return desk::label_of(outside.book, defect.unit) + ": " + (defect.is_not_so ? say("Not right: {}", what) : what);
 }
+
+std::string ClearDefect::name() const { return said_of(outside_, defect_); }
 
 void ClearDefect::who(Sheet& sheet)
 {

@@ -14,6 +14,9 @@
 
 namespace cotter::ui {
 
+// "CL-02: Not right: Pin and keeper whole".
+std::string said_of(const Outside& outside, const desk::OpenDefect& defect);
+
 class ClearDefect {
 public:
     ClearDefect(const Outside& outside, desk::OpenDefect defect, bool may_type = true); // words? Not in the Cab

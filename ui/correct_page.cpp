@@ -10,6 +10,9 @@
 #include "local_time.hpp"
 #include "written.hpp"
 
+#include <algorithm>
+#include <cctype>
+
 namespace cotter::ui {
 
 using records::Json;
@@ -61,7 +64,10 @@ bool CorrectPage::is_corrected(const std::string& hash)
 std::string CorrectPage::name_of_record(const records::Record& record) const
 {
     const auto& e = record.entry;
-    return title_of(e.kind) + ": " + desk::shown_name(outside_.book, e.about);
+    const std::string name = desk::shown_name(outside_.book, e.about);
+    const auto digits = std::count_if(name.begin(), name.end(), [](unsigned char c) { return std::isdigit(c) != 0; });
+    const bool is_for_machines = name == e.about && digits >= 8; // a hash, an instant
+    return title_of(e.kind) + (is_for_machines ? "" : ": " + name);
 }
 
 void CorrectPage::look()

@@ -132,7 +132,7 @@ void DateWheel::wheel(Sheet& sheet, Part part, const Box& box)
 }
 
 std::optional<std::size_t> DateWheel::draw(Sheet& sheet, const std::string& question, const std::string& hint,
-                                           const std::vector<std::string>& ways_out)
+                                           const std::vector<std::string>& ways_out, rules::Day today)
 {
     sheet.take_digits();
     type();
@@ -154,7 +154,7 @@ std::optional<std::size_t> DateWheel::draw(Sheet& sheet, const std::string& ques
     buttons.insert(buttons.end() - 1, "Today");
     const auto pressed = takes_typed() ? std::optional{take + 1} : ways_out_of(sheet, place, buttons);
     if (pressed == take)
-        choose(today_);
+        choose(today);
     if (!pressed || *pressed < take)
         return pressed;
     if (*pressed == take)

@@ -16,14 +16,14 @@ namespace cotter::ui {
 
 class DateWheel {
 public:
-    DateWheel(rules::Day today, std::optional<rules::Day> chosen)
-        : today_{today}, day_{chosen.value_or(today)}, is_chosen_{chosen.has_value()}
+    DateWheel(rules::Day shown, std::optional<rules::Day> chosen)
+        : day_{chosen.value_or(shown)}, is_chosen_{chosen.has_value()}
     {
     }
 
     // The index of the way out that was pressed; Enter is the last one, which takes the day once one is chosen.
     std::optional<std::size_t> draw(Sheet& sheet, const std::string& question, const std::string& hint,
-                                    const std::vector<std::string>& ways_out);
+                                    const std::vector<std::string>& ways_out, rules::Day today);
     rules::Day day() const { return day_; }
 
 private:
@@ -36,7 +36,7 @@ private:
     void wheel(Sheet& sheet, Part part, const Box& box);
     std::string text(Part part, int away) const; // so many steps from what stands
 
-    rules::Day today_, day_;
+    rules::Day day_;
     bool is_chosen_;
     std::string typed_, said_;
     std::array<float, 3> dragged_{}; // px since the last step

@@ -102,23 +102,25 @@ void FirstSteps::draw_page(Sheet& sheet)
 void FirstSteps::list(Sheet& sheet, const Box& area)
 {
     const auto steps = desk::first_steps(outside_.book);
+    std::vector<std::size_t> order; // the next one stands first, in the same place
+    for (const bool done : {false, true})
+        for (std::size_t i = 0; i < steps.size(); ++i)
+            if (steps[i].done == done)
+                order.push_back(i);
     std::vector<ReadLine> lines;
-    bool is_next = true; // the first that is not done
-    for (const desk::FirstStep& each : steps) {
-        const Said said = said_of(each.kind);
-        const bool next = is_next && !each.done;
-        is_next = is_next && each.done;
+    for (const std::size_t i : order) {
+        const Said said = said_of(steps[i].kind);
         lines.push_back({false,
-                         each.done ? std::optional{figures::Sign::in_order}
-                         : next    ? std::optional{figures::Sign::to_do}
-                                   : std::nullopt,
-                         said.words, said.more, each.done ? "" : "Begin"});
+                         steps[i].done   ? std::optional{figures::Sign::in_order}
+                         : lines.empty() ? std::optional{figures::Sign::to_do}
+                                         : std::nullopt,
+                         said.words, said.more, steps[i].done ? "" : "Begin"});
     }
     lines.push_back(
         {false, std::nullopt, "Then: Cab, who is on the levers, the check",
          "A lift also asks for pipe, lift chart, lift plan and examination report: Record, Papers and data."});
     if (const auto opened = reading_.list(sheet, lines, area); opened && *opened < steps.size())
-        begin(steps[*opened].kind);
+        begin(steps[order[*opened]].kind);
 }
 
 } // namespace cotter::ui

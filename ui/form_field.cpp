@@ -97,8 +97,9 @@ FormField::Left FormField::date(Sheet& sheet)
 {
     if (!wheel_)
         wheel_.emplace(outside_.hand("").day, rules::parse_day(text_));
-    const auto pressed = wheel_->draw(sheet, name_of(schema_, field_),
-                                      "Turn the wheels, or type the day: 20261125 or 25112026.", ways_out);
+    const auto pressed =
+        wheel_->draw(sheet, name_of(schema_, field_), "Turn the wheels, or type the day: 20261125 or 25112026.",
+                     ways_out, outside_.hand("").day);
     if (!pressed)
         return Left::nothing;
     if (*pressed < 2)

@@ -19,7 +19,9 @@ void InSteps::work(const Outside& outside, double milliseconds, const Step& step
     const auto until = Clock::now() + std::chrono::duration_cast<Clock::duration>(
                                           std::chrono::duration<double, std::milli>{milliseconds});
     while (is_working() && Clock::now() < until) {
-        step(done_); // one that fails is not passed over
+        stopped_ = true; // should it fail: it is not passed over, and not tried again and again
+        step(done_);
+        stopped_ = false;
         ++done_;
     }
     if (is_working() && outside.keep_drawing)

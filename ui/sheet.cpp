@@ -7,9 +7,9 @@ namespace cotter::ui {
 
 namespace {
 
-constexpr double slop_mm = 3;          // a gloved finger rolls
-constexpr double button_radius_mm = 1; // buttons are told from the drawing by it
-constexpr double leading = 1.62;       // line distance over capital height
+constexpr double slop_mm = 3;                                            // a gloved finger rolls
+constexpr double button_radius_mm = 1;                                   // buttons are told from the drawing by it
+constexpr double leading = 1.62, beside_words = 1.3, least_beside = 0.6; // over capital height; mm to a frame
 
 std::vector<std::string> words_of(const std::string& text)
 {
@@ -229,9 +229,9 @@ bool Sheet::target(const std::string& words, const Box& box, bool chosen)
 }
 
 // As large as the box has room for.
-Lettering Sheet::for_button(const std::string& text, const Box& box, bool with_sign) const
+Lettering Sheet::for_button(const std::string& text, const Box& box, bool with_sign, double beside) const
 {
-    const double room = box.w - 1.2, high = with_sign ? box.h * 0.5 - 1 : box.h - 1.4;
+    const double room = box.w - 2 * beside, high = with_sign ? box.h * 0.5 - 1 : box.h - 1.4;
     for (const Lettering each : {Lettering{Letter::bold}, Lettering{Letter::second}, Lettering{Letter::bold, true},
                                  Lettering{Letter::second, true}}) {
         const double room_high = each.letter == Letter::bold ? high - 2 : high; // bold lines want air
@@ -246,7 +246,7 @@ Lettering Sheet::common_letter(const std::vector<std::string>& all, double width
 {
     Lettering smallest{Letter::bold};
     for (const std::string& each : all) {
-        const Lettering own = for_button(words::in_language(each), {0, 0, width, height}, with_sign);
+        const Lettering own = for_button(words::in_language(each), {0, 0, width, height}, with_sign, least_beside);
         const auto rank = [](Lettering of) { return std::pair{capital_mm(of), of.letter == Letter::bold}; };
         if (rank(own) < rank(smallest))
             smallest = own;
@@ -259,8 +259,8 @@ bool Sheet::button(const std::string& words, const Box& box, std::optional<figur
 {
     const bool pressed = target(words, box, chosen);
     const std::string said = words::in_language(words);
-    const double room = box.w - 1.2;
-    const Lettering letter = given ? *given : for_button(said, box, sign.has_value());
+    const Lettering letter = given ? *given : for_button(said, box, sign.has_value(), beside_words);
+    const double airy = box.w - 2 * beside_words, room = fits(letter, said, airy, 9) ? airy : box.w - 2 * least_beside;
     const double step = capital_mm(letter) * leading;
     if (sign)
         this->sign(*sign, box.x + box.w / 2, box.y + box.h * 0.3, 4.6);

@@ -102,7 +102,7 @@ private:
     bool fits(Lettering letter, const std::string& text, double width, int lines) const;
     double put(double x, double y, Lettering letter, const std::string& text, ImU32 colour); // as it stands
     double measure(Lettering letter, const std::string& text) const;                         // as it stands
-    Lettering for_button(const std::string& text, const Box& box, bool with_sign) const;
+    Lettering for_button(const std::string& text, const Box& box, bool with_sign, double beside) const;
     void draw(const figures::Line& line, double x, double y);
     void draw(const figures::Arrow& arrow, double x, double y);
     void draw(const figures::Polygon& polygon, double x, double y);

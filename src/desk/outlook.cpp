@@ -43,16 +43,26 @@ bool is_open(const Json& answer, const std::string& found_by)
            });
 }
 
-// What was noted; else the item's words.
-std::string what_of(const Book& book, const Json& check, const Json& answer)
+std::string item_of(const Book& book, const Json& check, const std::string& item)
 {
-    const std::string item = answer.value("item", ""), note = answer.value("note", "");
-    if (!note.empty())
-        return note;
     for (const SheetLine& line : sheet_of(book, check.value("unit", "")))
         if (line.id == item)
             return line.text;
     return item;
+}
+
+// What was noted; else the item that is not right.
+OpenDefect answered(const Book& book, const records::Fact& check, const Json& answer, int days_old)
+{
+    const std::string item = answer.value("item", ""), note = answer.value("note", "");
+    return {check.doc.value("unit", ""),
+            note.empty() ? item_of(book, check.doc, item) : note,
+            days_old,
+            check.key.key,
+            item,
+            "",
+            check.doc.value("by", ""),
+            note.empty()};
 }
 
 void add_answers(const Book& book, Day today, const std::string& zone, std::vector<OpenDefect>& open)
@@ -62,9 +72,7 @@ void add_answers(const Book& book, Day today, const std::string& zone, std::vect
         const Json answers = check.doc.value("answers", Json::array());
         for (const Json& each : answers)
             if (is_open(each, check.doc.value("by", "")))
-                open.push_back({check.doc.value("unit", ""), what_of(book, check.doc, each),
-                                static_cast<int>((today - day).count()), check.key.key, each.value("item", ""), "",
-                                check.doc.value("by", "")});
+                open.push_back(answered(book, check, each, static_cast<int>((today - day).count())));
     }
 }
 

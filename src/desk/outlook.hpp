@@ -28,6 +28,7 @@ struct OpenDefect {
     std::string check, item; // of an answer: the record's hash, the item
     std::string defect = ""; // of a report: its id
     std::string found_by = "";
+    bool is_not_so = false; // `what` is the item, which was found not to be as it says
 };
 // Answers of checks and defects of reports that nobody has cleared, the oldest first.
 std::vector<OpenDefect> open_defects(const Book& book, rules::Day today);

@@ -414,8 +414,16 @@ TEST_CASE("a wrong item is noted with a phrase, and cleared in the Cab by somebo
     Rig rig{sample.store(), ui::Door::cab};
     go_to_the_sheet(rig, name_of(sample.store(), "pipe", "sk-600"), story(sample.store()).wrong);
     rig.tap("Check");
-    while (!rig.target("Report"))
+    const auto stop_at = rig.target("Stop")->x;
+    while (!rig.target("Report")) {
+        CHECK(rig.target("Stop")->x == stop_at); // each answer has its place, whether or not one is missing
         rig.tap("Right");
+    }
+    CHECK(rig.target("Stop")->x == stop_at);
+    const auto before = sample.store().state().head.seq;
+    rig.tap("Report");
+    rig.tap("Back"); // a misplaced finger writes nothing
+    CHECK(sample.store().state().head.seq == before);
     rig.tap("Report");
     rig.tap("worn or loose");
     CHECK(rig.shows("Not right:"));

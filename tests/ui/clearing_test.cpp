@@ -130,6 +130,25 @@ TEST_CASE("in the check the right answer before can be taken back until it is si
     CHECK(check.body["answers"][0]["answer"] == "stop");
 }
 
+TEST_CASE("an item that was answered with a stop reads as not right, wherever it stands")
+{
+    SampleBook sample;
+    {
+        Rig rig{sample.store(), ui::Door::cab};
+        go_to_the_sheet(rig, sample);
+        rig.tap("Check");
+        rig.tap("Stop");
+    }
+    Rig rig{sample.store(), ui::Door::site};
+    rig.tap("Ahead");
+    bool said = rig.shows("Not right:");
+    for (int i = 0; i < 9 && !said && rig.target("Further down"); ++i) {
+        rig.tap("Further down");
+        said = rig.shows("Not right:");
+    }
+    CHECK(said);
+}
+
 TEST_CASE("who may not put a record right is not offered")
 {
     SampleBook sample;
