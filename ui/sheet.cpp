@@ -260,7 +260,8 @@ bool Sheet::button(const std::string& words, const Box& box, std::optional<figur
     const bool pressed = target(words, box, chosen);
     const std::string said = words::in_language(words);
     const Lettering letter = given ? *given : for_button(said, box, sign.has_value(), beside_words);
-    const double airy = box.w - 2 * beside_words, room = fits(letter, said, airy, 9) ? airy : box.w - 2 * least_beside;
+    const double airy = box.w - 2 * beside_words, tight = box.w - 2 * least_beside;
+    const double room = fits(letter, said, airy, lines_of(letter, words, tight)) ? airy : tight;
     const double step = capital_mm(letter) * leading;
     if (sign)
         this->sign(*sign, box.x + box.w / 2, box.y + box.h * 0.3, 4.6);
@@ -292,8 +293,7 @@ bool Sheet::hold(const std::string& words, const Box& box, std::optional<figures
     }
     const float before = held;
     held += std::min(io.DeltaTime, 0.1F);
-    const double share = std::min(1.0, static_cast<double>(held / hold_s));
-    fill({box.x + 1, box.y + box.h - 1.6, (box.w - 2) * share, 1.1}, colours().ink);
+    fill({box.x + 1, box.y + box.h - 1.6, (box.w - 2) * std::min(1.0F, held / hold_s), 1.1}, colours().ink);
     return before < hold_s && held >= hold_s;
 }
 
