@@ -15,6 +15,12 @@ namespace cotter::ui {
 
 namespace {
 
+std::string not_drawn(int units, int stops)
+{
+    const std::string all = say_many(static_cast<std::size_t>(units), "{} more is not drawn", "{} more are not drawn");
+    return stops > 0 ? all + "; " + say("may not lift: {}", stops) : all;
+}
+
 constexpr std::array<int, 5> zooms{4, 8, 12, 26, 52}; // weeks that the section shows
 constexpr int calendar_weeks = 6;
 constexpr double widest_mm = 24, gap_mm = 3; // a button's width
@@ -237,13 +243,9 @@ void DuePage::draw_view(Sheet& sheet, const Box& paper)
                                            paper.w, paper.h, words::short_day),
                      paper.x, paper.y);
     else
-        sheet.figure(figures::due_section(marks_, today, paper.w, paper.h,
-                                          {words::short_day,
-                                           [](int left) {
-                                               return say_many(static_cast<std::size_t>(left),
-                                                               "{} more falls due later", "{} more fall due later");
-                                           },
-                                           [](int more) { return say("{} more", more); }, zooms[zoom_]})
+        sheet.figure(figures::due_section(
+                         marks_, today, paper.w, paper.h,
+                         {words::short_day, not_drawn, [](int more) { return say("{} more", more); }, zooms[zoom_]})
                          .figure,
                      paper.x, paper.y);
 }

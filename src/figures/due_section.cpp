@@ -154,6 +154,7 @@ private:
             const double y = std::max(at + 1.4, free);
             if (y > section_.figure.height - (narrow_ ? 12 : 8)) {
                 ++section_.left_out;
+                section_.left_out_stops += each.sign == Sign::stop ? 1 : 0;
                 continue;
             }
             add_mark(each, y);
@@ -165,7 +166,7 @@ private:
     {
         if (section_.left_out > 0)
             section_.figure.add(Label{{section_.figure.width - 3, section_.figure.height - 2.4},
-                                      reading_.left_out(section_.left_out),
+                                      reading_.left_out(section_.left_out, section_.left_out_stops),
                                       Align::right,
                                       capital,
                                       false});

@@ -22,11 +22,11 @@ struct DueMark {
 // Marks below it that do not fit are left out and counted in `left_out`; above it each column says how many more.
 struct DueSection {
     Figure figure;
-    int left_out = 0;
+    int left_out = 0, left_out_stops = 0;
 };
 struct DueReading {
     std::function<std::string(rules::Day)> name_of; // a day as a person reads it, weekday first: "Fri 4 Dec"
-    std::function<std::string(int)> left_out;       // "3 more fall due later"
+    std::function<std::string(int, int)> left_out;  // "3 more are not drawn; 2 of them may not lift"
     std::function<std::string(int)> out_too;        // "3 more", in a column above ground
     int weeks = 12;                                 // that the section is deep
 };

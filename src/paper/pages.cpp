@@ -203,10 +203,13 @@ std::string board_pdf(const TitleBlock& block, const std::vector<BoardRow>& rows
         document.title("What falls due when", words::long_day(today));
         const auto marks = marks_of(rows);
         if (!marks.empty()) {
-            const auto section = figures::due_section(
-                marks, today, document.width(), 130,
-                {words::short_day, [](int left) { return std::to_string(left) + " more fall due later"; },
-                 [](int more) { return std::to_string(more) + " more"; }});
+            const auto section = figures::due_section(marks, today, document.width(), 130,
+                                                      {words::short_day,
+                                                       [](int left, int stops) {
+                                                           return std::to_string(left) + " more are in the table; " +
+                                                                  std::to_string(stops) + " of them may not lift";
+                                                       },
+                                                       [](int more) { return std::to_string(more) + " more"; }});
             document.figure(section.figure);
             if (section.left_out > 0)
                 document.paragraph(std::to_string(section.left_out) + " more stand in the table alone.");

@@ -39,7 +39,7 @@ TEST_CASE("more out of date than a column has room for are counted above ground,
             marks.push_back({"AT-" + std::to_string(i), "", 0, today - date::days{1 + i}, figures::Sign::stop});
         const auto section = figures::due_section(marks, today, width, 100,
                                                   {[](rules::Day) { return std::string{"Wed 25 Nov"}; },
-                                                   [](int left) { return std::to_string(left) + " later"; },
+                                                   [](int left, int) { return std::to_string(left) + " later"; },
                                                    [](int more) { return std::to_string(more) + " more"; }});
         CHECK(section.left_out == 0);
         const auto labels = labels_of(section.figure);
@@ -77,4 +77,30 @@ TEST_CASE("one unit alone is shown on the board")
     rig.tap("CL-05");
     CHECK(rig.shows("1 unit"));
     CHECK_FALSE(rig.shows("PL-03"));
+}
+
+TEST_CASE("of those that are not drawn it is said how many may not lift")
+{
+    const auto today = *rules::parse_day("2026-11-25");
+    std::vector<figures::DueMark> marks;
+    for (int i = 0; i < 30; ++i)
+        marks.push_back({"AT-" + std::to_string(i), "", 0, today + date::days{7 + i},
+                         i % 3 == 0 ? std::optional{figures::Sign::stop} : std::nullopt});
+    std::string said;
+    const auto section = figures::due_section(
+        marks, today, 217, 100,
+        {[](rules::Day) { return std::string{"Wed 25 Nov"}; },
+         [&](int left, int stops) { return said = std::to_string(left) + "; " + std::to_string(stops); },
+         [](int more) { return std::to_string(more) + " more"; }});
+    REQUIRE(section.left_out > 3);
+    const auto labels = labels_of(section.figure);
+    int left = 0, stops = 0;
+    for (const figures::DueMark& each : marks)
+        if (std::find(labels.begin(), labels.end(), each.label) == labels.end()) {
+            ++left;
+            stops += each.sign ? 1 : 0;
+        }
+    CHECK(section.left_out == left);
+    CHECK(section.left_out_stops == stops);
+    CHECK(said == std::to_string(left) + "; " + std::to_string(stops));
 }
