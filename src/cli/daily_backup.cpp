@@ -52,7 +52,17 @@ Place place_of(const Session& session, const db::Store& store)
             static_cast<std::size_t>(named.value("keep", std::int64_t{7}))};
 }
 
+constexpr const char* again = "It stops no lift. The next stand-down, or a new day's start, makes one";
 constexpr const char* put_in = "It stops no lift. Put the stick in, or have another place named";
+
+// The book's own copy is there already.
+NotCopied copy_pictures(const std::string& path, const fs::path& to, const records::Watch& watch)
+try {
+    db::Files{path}.copy_to(to, watch);
+    return {};
+} catch (const db::StoppedError&) {
+    return {say("Today's copy lacks pictures: it was ended here"), say(again)};
+}
 
 } // namespace
 
@@ -75,13 +85,12 @@ try {
     fs::remove(newer);
     store.back_up(newer, watch);
     fs::rename(newer, place.copy);
-    db::Files{path}.copy_to(fs::path{place.folder} / (beginning(store) + "pictures"), watch);
     let_go_of_the_oldest(place.folder, beginning(store), place.keep);
-    return {};
+    return copy_pictures(path, fs::path{place.folder} / (beginning(store) + "pictures"), watch);
 } catch (const db::StoppedError&) {
     return {say(is_backed_up_today(session, store) ? "The newer copy of today was ended here; the older one stands"
                                                    : "No copy today: it was ended here"),
-            say("It stops no lift. The next start or stand-down makes one")};
+            say(again)};
 } catch (const std::exception& e) {
     return {say("No copy today: {}", std::string{e.what()}), say(put_in)};
 }
